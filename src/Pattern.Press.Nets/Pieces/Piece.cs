@@ -1,0 +1,50 @@
+using Pattern.Press.Measure;
+
+namespace Pattern.Press.Nets;
+
+/// <summary>
+/// One part cut from one sheet: panels joined by folds, and the waste around them. Made by a builder, which checks that
+/// panels and waste tile the sheet, that nothing overlaps, that each fold is a whole edge of both its panels, that the
+/// outline is simple and that the names are unique.
+/// </summary>
+public sealed record Piece
+{
+    /// <summary>The word for it in content and file names: <c>base</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>What the maker calls it: <c>Base</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The rectangle it is cut from.</summary>
+    public required Size Sheet { get; init; }
+
+    /// <summary>The panel that stays still while the rest folds, by name.</summary>
+    public required string Root { get; init; }
+
+    /// <summary>All its panels, in reading order (top to bottom, left to right of their centres).</summary>
+    public required IReadOnlyList<Panel> Panels { get; init; }
+
+    /// <summary>All its folds; together they join every panel to the root.</summary>
+    public required IReadOnlyList<Fold> Folds { get; init; }
+
+    /// <summary>What is cut away from the sheet.</summary>
+    public required IReadOnlyList<Waste> Waste { get; init; }
+
+    /// <summary>Where adhesive goes.</summary>
+    public required IReadOnlyList<GlueArea> GlueAreas { get; init; }
+
+    /// <summary>
+    /// Every line to cut, once each and as long as it runs straight: the outline of the piece and slits between panels.
+    /// Where the outline runs along the sheet's own edge it is included.
+    /// </summary>
+    public required IReadOnlyList<Edge> Cuts { get; init; }
+
+    /// <summary>The outer boundary of the piece.</summary>
+    public required Outline Outline { get; init; }
+
+    /// <summary>The panel of that name.</summary>
+    /// <exception cref="ArgumentException">There is none.</exception>
+    public Panel Panel(string name) =>
+        Panels.FirstOrDefault(panel => panel.Name == name)
+        ?? throw new ArgumentException($"The piece “{Id}” has no panel “{name}”.", nameof(name));
+}

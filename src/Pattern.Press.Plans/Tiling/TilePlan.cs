@@ -1,0 +1,65 @@
+using Pattern.Press.Nets;
+
+namespace Pattern.Press.Plans.Tiling;
+
+/// <summary>The page that templates are laid over, in millimetres.</summary>
+/// <param name="Width">The paper's width, upright.</param>
+/// <param name="Height">The paper's height, upright.</param>
+/// <param name="Margin">What the printer cannot reach, at every side.</param>
+/// <param name="HeadRoom">Kept free for words along the top of the printable area, whichever way the page lies.</param>
+/// <param name="FootRoom">Kept free for words and the scale check along the bottom, whichever way the page lies.</param>
+public sealed record TemplatePage(double Width, double Height, double Margin, double HeadRoom, double FootRoom);
+
+/// <summary>One template spread over one or more pages.</summary>
+public sealed record TilePlan
+{
+    /// <summary>What is drawn.</summary>
+    public required Part Part { get; init; }
+
+    /// <summary>Whether the template is turned clockwise by a quarter before it is laid over the pages.</summary>
+    public required bool Turned { get; init; }
+
+    /// <summary>Whether the pages lie on their long side.</summary>
+    public required bool Lying { get; init; }
+
+    /// <summary>Where the drawing area starts on each page, in millimetres from its top-left corner.</summary>
+    public required Point AreaCorner { get; init; }
+
+    /// <summary>The size of the drawing area on each page.</summary>
+    public required (double Width, double Height) Area { get; init; }
+
+    /// <summary>How far neighbouring tiles show the same strip of the template, for gluing; 0 on a single page.</summary>
+    public required double Lap { get; init; }
+
+    /// <summary>The tiles, row by row. Tiles with nothing on them are left out.</summary>
+    public required IReadOnlyList<Tile> Tiles { get; init; }
+
+    /// <summary>Tiles down.</summary>
+    public required int Rows { get; init; }
+
+    /// <summary>Tiles across.</summary>
+    public required int Columns { get; init; }
+}
+
+/// <summary>The part of a template on one page.</summary>
+/// <param name="Row">From 0, top to bottom.</param>
+/// <param name="Column">From 0, left to right.</param>
+/// <param name="X">The left of what the page shows, in the (turned) template's millimetres, lap included.</param>
+/// <param name="Y">The top of what the page shows.</param>
+/// <param name="Width">The width of what the page shows.</param>
+/// <param name="Height">The height of what the page shows.</param>
+/// <param name="PageX">Where that left is on the page, in millimetres.</param>
+/// <param name="PageY">Where that top is on the page, in millimetres.</param>
+public sealed record Tile(int Row, int Column, double X, double Y, double Width, double Height, double PageX, double PageY);
+
+/// <summary>Small templates that share a page.</summary>
+/// <param name="Lying">Whether the page lies on its long side.</param>
+/// <param name="Places">Where each goes.</param>
+public sealed record SharedPage(bool Lying, IReadOnlyList<SharedPlace> Places);
+
+/// <summary>A small template's place on a shared page.</summary>
+/// <param name="Part">What is drawn.</param>
+/// <param name="Turned">Whether it is turned clockwise by a quarter.</param>
+/// <param name="PageX">The left of its sheet on the page, in millimetres.</param>
+/// <param name="PageY">The top of its sheet on the page, in millimetres.</param>
+public sealed record SharedPlace(Part Part, bool Turned, double PageX, double PageY);

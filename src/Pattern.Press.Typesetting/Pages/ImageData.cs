@@ -1,0 +1,18 @@
+namespace Pattern.Press.Typesetting.Pages;
+
+/// <summary>How a picture's bytes are packed.</summary>
+public enum ImageFormat
+{
+    /// <summary>PNG.</summary>
+    Png,
+
+    /// <summary>JPEG.</summary>
+    Jpeg,
+}
+
+/// <summary>A picture file, as read.</summary>
+/// <param name="Format">How its bytes are packed.</param>
+/// <param name="Bytes">The file.</param>
+/// <param name="PixelWidth">Pixels across.</param>
+/// <param name="PixelHeight">Pixels down.</param>
+public sealed record ImageData(ImageFormat Format, ReadOnlyMemory<byte> Bytes, int PixelWidth, int PixelHeight);
