@@ -6,11 +6,11 @@ namespace Pattern.Press.Booklets.Composing.Parts;
 internal static class KeyPart
 {
     /// <summary>Composes the key.</summary>
-    public static FlowPart Compose(BookletContext context, IDrawing key, string keyText) => new(
+    public static FlowPart Compose(BookletContext context, IDrawing key, string alternative) => new(
         [
             Words.Heading(1, context.Phrases["key.title"], "key"),
-            Words.Paragraph(context.Phrases["key.lead"]),
-            new FigureBlock(key, keyText, []),
+            Words.Phrase(context.Phrases, "key.lead"),
+            new FigureBlock(key, alternative, []),
         ])
     { Title = context.Phrases["key.title"] };
 }
