@@ -14,4 +14,8 @@ public readonly record struct Edge(Point From, Point To, double Bulge = 0)
 
     /// <summary>The same side, walked the other way.</summary>
     public Edge Reversed => new(To, From, -Bulge);
+
+    /// <summary>Its ends and bulge, for debugging.</summary>
+    // What a record writes by itself would go into Reversed, and from there never end.
+    public override string ToString() => FormattableString.Invariant($"{From} to {To}, bulge {Bulge}");
 }

@@ -66,7 +66,7 @@ internal sealed class Seams
     {
         if (count == 1)
             return allowed is null || allowed(0, _axis.From, _axis.To) ? [] : null;
-        var columns = Enumerable.Range(0, count - 1).Select(i => Candidates(i, count, all: true)).ToArray();
+        var columns = Enumerable.Range(0, count - 1).Select(i => Candidates(i, count)).ToArray();
         var costs = columns.Select(column => new double[column.Count]).ToArray();
         var before = columns.Select(column => new int[column.Count]).ToArray();
         for (var i = 0; i < columns.Length; i++)
@@ -118,30 +118,54 @@ internal sealed class Seams
     }
 
     /// <summary>
-    /// Every way to place seams just before or just after a corner of the piece: where a tile can become blank. Thinned
-    /// out where there are very many.
+    /// The ways to place seams that matter for blank tiles: each tile reaches as far as a page does, or stops just before
+    /// a corner of the piece. Of ways whose tiles meet the same stretches between corners only the one that gets farthest
+    /// is kept, since reaching farther never adds a page. Thinned out where there are very many.
     /// </summary>
     public IReadOnlyList<double[]> AtCorners(int count)
     {
+        var stops = Stops();
         var ways = new List<double[]> { Array.Empty<double>() };
         for (var i = 0; i < count - 1; i++)
         {
-            var places = Candidates(i, count, all: false);
-            var longer = new List<double[]>();
+            var (least, _) = Range(i, count);
+            var longer = new SortedDictionary<string, double[]>(StringComparer.Ordinal);
             foreach (var way in ways)
             {
-                foreach (var place in places)
+                var full = way.Length == 0 ? _axis.From + _side - (_lap / 2) : way[^1] + _side - _lap;
+                foreach (var seam in stops.Append(full))
                 {
-                    if (way.Length == 0 || Follows(way[^1], place))
-                        longer.Add([.. way, place]);
+                    if (seam < least - 1e-9 || seam > Math.Min(full, _axis.To - (_lap / 2)) + 1e-9)
+                        continue;
+                    if (way.Length == 0 ? seam < _axis.From + (_lap / 2) : !Follows(way[^1], seam))
+                        continue;
+                    double[] next = [.. way, seam];
+                    var key = string.Join(',', next.Select(place => Meets(place)));
+                    if (!longer.TryGetValue(key, out var known) || known[^1] < seam)
+                        longer[key] = next;
                 }
             }
 
             var stride = 1 + (longer.Count / WayLimit);
-            ways = longer.Where((_, k) => k % stride == 0).ToList();
+            ways = longer.Values.Where((_, k) => k % stride == 0).ToList();
         }
 
         return ways;
+    }
+
+    // The last stretch that the tile before a seam meets and the first that the tile after it does.
+    private (int Last, int First) Meets(double seam)
+    {
+        const double Clearance = TemplateShape.BlankClearance - 1e-6;
+        return (
+            _axis.Corners.Count(corner => corner < seam + (_lap / 2) + Clearance),
+            _axis.Corners.Count(corner => corner <= seam - (_lap / 2) - Clearance));
+    }
+
+    private List<double> Stops()
+    {
+        var stride = Math.Max(1, _axis.Corners.Count / CornerLimit);
+        return [.. _axis.Corners.Where((_, i) => i % stride == 0).Select(corner => corner - (_lap / 2) - TemplateShape.BlankClearance)];
     }
 
     private bool Follows(double seam, double next) =>
@@ -152,37 +176,24 @@ internal sealed class Seams
         _axis.To - _side + (_lap / 2) - ((count - 2 - seam) * (_side - _lap)),
         _axis.From + _side - (_lap / 2) + (seam * (_side - _lap)));
 
-    private List<double> Candidates(int seam, int count, bool all)
+    private List<double> Candidates(int seam, int count)
     {
+        // A tile that shows hardly more than its lap is not worth a page.
         var (least, most) = Range(seam, count);
-
-        // A tile that shows hardly more than its lap is not worth a page, unless it is a blank one.
-        var sliver = (_lap / 2) + (all ? LeastOwn : 0);
-        least = Math.Max(least, _axis.From + sliver);
-        most = Math.Min(most, _axis.To - sliver);
-        var places = new List<double> { least, most };
-        var corners = _axis.Corners;
-        var stride = Math.Max(1, corners.Count / CornerLimit);
-        const double Touch = TemplateShape.BlankClearance + 1e-6;
-        for (var i = 0; i < corners.Count; i += stride)
+        least = Math.Max(least, _axis.From + (_lap / 2) + LeastOwn);
+        most = Math.Min(most, _axis.To - (_lap / 2) - LeastOwn);
+        var places = new List<double> { least, most, Even(seam, count - 1) };
+        foreach (var stop in Stops())
         {
-            // Twice the clearance: the tile across keeps one as well, and it costs nothing.
-            places.Add(corners[i] - (_lap / 2) - Touch);
-            places.Add(corners[i] + (_lap / 2) + Touch);
-            if (all)
-            {
-                places.Add(corners[i] - (_lap / 2) - Clearance - 1e-6);
-                places.Add(corners[i] + (_lap / 2) + Clearance + 1e-6);
-            }
+            // On either side of the corner, as close as a blank tile may come to it or as far off as a fold should be.
+            places.Add(stop);
+            places.Add(stop + _lap + (2 * TemplateShape.BlankClearance));
+            places.Add(stop + TemplateShape.BlankClearance - Clearance - 1e-6);
+            places.Add(stop + TemplateShape.BlankClearance + _lap + Clearance + 1e-6);
         }
 
-        if (all)
-        {
-            places.Add(Even(seam, count - 1));
-            for (var i = 1; i < GridPoints; i++)
-                places.Add(least + ((most - least) * i / GridPoints));
-        }
-
+        for (var i = 1; i < GridPoints; i++)
+            places.Add(least + ((most - least) * i / GridPoints));
         return places.Where(place => place >= least - 1e-9 && place <= most + 1e-9).Distinct().Order().ToList();
     }
 

@@ -65,7 +65,7 @@ internal sealed class TemplateShape
             return known;
         var found = new List<(double From, double To)>();
         foreach (var panel in _panels)
-            Project(panel, across, from - BlankClearance, to + BlankClearance, found);
+            Project(panel, across, from - BlankClearance + 1e-6, to + BlankClearance - 1e-6, found);
         found.Sort();
         var merged = new List<(double From, double To)>();
         foreach (var next in found)
@@ -82,9 +82,10 @@ internal sealed class TemplateShape
     /// <summary>Whether there is no card between two positions in a strip whose occupied intervals are given.</summary>
     public static bool IsBlank(IReadOnlyList<(double From, double To)> occupied, double from, double to)
     {
+        const double Clearance = BlankClearance - 1e-6;
         foreach (var (start, end) in occupied)
         {
-            if (start < to + BlankClearance && end > from - BlankClearance)
+            if (start < to + Clearance && end > from - Clearance)
                 return false;
         }
 

@@ -9,7 +9,7 @@ namespace Pattern.Press.Plans.Tests.Tiling;
 /// </summary>
 internal static class ExhaustiveTiling
 {
-    private const double Raster = 1.5;
+    private const double Raster = 0.5;
 
     public static int FewestPages(Piece piece, TemplatePage page, double lap)
     {
@@ -39,7 +39,7 @@ internal static class ExhaustiveTiling
 
     private static int Touched(IEnumerable<(double From, double To)> panels, double from, double to)
     {
-        const double Clearance = 0.5;
+        const double Clearance = 0.5 - 1e-7;
         var touched = 0;
         var bit = 1;
         foreach (var panel in panels)
@@ -73,7 +73,7 @@ internal static class ExhaustiveTiling
                 ways.TryAdd(string.Join(',', way), way);
             }
 
-            for (var to = from + Math.Max(2 * lap, lap + 1.5); to <= from + side + 1e-9 && to < end - 1e-9; to += Raster)
+            for (var to = from + (tiles.Length == 0 ? Math.Max(lap, Raster) : Math.Max(2 * lap, lap + 1)); to <= from + side + 1e-9 && to < end - 1e-9; to += Raster)
                 Extend(to - lap, [.. tiles, touched(from, to)]);
             if (from + side < end - 1e-9)
                 Extend(from + side - lap, [.. tiles, touched(from, from + side)]);

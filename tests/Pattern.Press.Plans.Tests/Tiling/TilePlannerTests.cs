@@ -151,9 +151,9 @@ public class TilePlannerTests
         {
             var plan = TilePlanner.Plan(Grids.Part(piece), page, lap);
             Assert.Equal(ExhaustiveTiling.FewestPages(piece, page, lap), plan.Tiles.Count);
-        }, iter: 60);
+        }, iter: 25);
 
-    // Everything a multiple of 6 mm and pages of 40 to 58 mm, so that an exhaustive search over seams every 1.5 mm is
+    // Everything a multiple of 6 mm and pages of 40 to 58 mm, so that an exhaustive search over seams every 0.5 mm is
     // quick and yet meets up to 4 × 4 tiles.
     private static readonly Gen<(Piece Piece, TemplatePage Page, double Lap)> SmallCases =
         from a in Gen.Int[1, 12]
