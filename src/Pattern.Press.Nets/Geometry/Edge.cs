@@ -162,4 +162,8 @@ public readonly record struct Edge(Point From, Point To, double Bulge = 0)
         turn -= Math.Floor(turn / (2 * Math.PI)) * 2 * Math.PI;
         return turn <= Math.Abs(Sweep);
     }
+
+    /// <summary>Its ends and bulge, for debugging.</summary>
+    // What a record writes by itself would go into Reversed, and from there never end.
+    public override string ToString() => FormattableString.Invariant($"{From} to {To}, bulge {Bulge}");
 }

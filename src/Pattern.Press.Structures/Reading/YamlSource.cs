@@ -14,6 +14,12 @@ public static class YamlSource
     /// <returns>The mapping, or null when the text is broken (and a problem was noted).</returns>
     public static YamlMap? Read(string text, string file, Problems problems, int firstLine = 1)
     {
+        if (YamlNesting.TooDeep(text) is { } deep)
+        {
+            problems.Error(new Place(file, firstLine + deep), "The YAML nests too deep here to be read.");
+            return null;
+        }
+
         try
         {
             var stream = new YamlStream();
