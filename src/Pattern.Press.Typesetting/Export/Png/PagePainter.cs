@@ -1,0 +1,178 @@
+using Pattern.Press.Typesetting.Fonts;
+using Pattern.Press.Typesetting.Pages;
+using SkiaSharp;
+
+namespace Pattern.Press.Typesetting.Export.Png;
+
+/// <summary>Draws items of a page on a canvas whose unit is the millimetre.</summary>
+internal sealed class PagePainter(SKCanvas canvas) : IDisposable
+{
+    private readonly SKPaint _paint = new() { IsAntialias = true };
+    private readonly Dictionary<ImageData, SKImage> _images = new(ReferenceEqualityComparer.Instance);
+
+    public void Draw(IReadOnlyList<PageItem> items)
+    {
+        foreach (var item in items)
+        {
+            switch (item)
+            {
+                case PathItem path:
+                    DrawPath(path);
+                    break;
+                case TextItem text:
+                    DrawText(text);
+                    break;
+                case ImageItem image:
+                    DrawImage(image);
+                    break;
+                case GroupItem group:
+                    DrawGroup(group);
+                    break;
+                case TaggedItem tagged:
+                    Draw(tagged.Items);
+                    break;
+                case ArtifactItem artifact:
+                    Draw(artifact.Items);
+                    break;
+                default:
+                    throw new ArgumentException($"There is no way to draw a {item.GetType().Name}.");
+            }
+        }
+    }
+
+    public void Dispose()
+    {
+        _paint.Dispose();
+        foreach (var image in _images.Values)
+            image.Dispose();
+    }
+
+    private static SKColor Ink(Colour colour) => new(colour.Red, colour.Green, colour.Blue);
+
+    private static SKPath Shape(VectorPath path)
+    {
+        using var shape = new SKPathBuilder { FillType = SKPathFillType.EvenOdd };
+        var at = 0;
+        foreach (var verb in path.Verbs)
+        {
+            switch (verb)
+            {
+                case PathVerb.Move:
+                    shape.MoveTo(Point(path.Points[at++]));
+                    break;
+                case PathVerb.Line:
+                    shape.LineTo(Point(path.Points[at++]));
+                    break;
+                case PathVerb.Curve:
+                    shape.CubicTo(Point(path.Points[at]), Point(path.Points[at + 1]), Point(path.Points[at + 2]));
+                    at += 3;
+                    break;
+                default:
+                    shape.Close();
+                    break;
+            }
+        }
+
+        return shape.Detach();
+    }
+
+    private static SKPoint Point(PagePoint point) => new((float)point.X, (float)point.Y);
+
+    private void DrawPath(PathItem item)
+    {
+        using var shape = Shape(item.Path);
+        if (item.Fill is { } fill)
+        {
+            _paint.Style = SKPaintStyle.Fill;
+            _paint.Color = Ink(fill);
+            canvas.DrawPath(shape, _paint);
+        }
+
+        if (item.Stroke is { } stroke)
+        {
+            _paint.Style = SKPaintStyle.Stroke;
+            _paint.Color = Ink(stroke.Colour);
+            _paint.StrokeWidth = (float)stroke.Width;
+            _paint.StrokeMiter = 10;
+            (_paint.StrokeCap, _paint.StrokeJoin) = stroke.Cap == LineCap.Round
+                ? (SKStrokeCap.Round, SKStrokeJoin.Round)
+                : (SKStrokeCap.Butt, SKStrokeJoin.Miter);
+            using var dash = Dash(stroke.Dash);
+            _paint.PathEffect = dash;
+            canvas.DrawPath(shape, _paint);
+            _paint.PathEffect = null;
+        }
+    }
+
+    /// <summary>The dashes; an odd number of lengths goes round twice, as it does in PDF.</summary>
+    private static SKPathEffect? Dash(IReadOnlyList<double> lengths)
+    {
+        if (lengths.Count == 0)
+            return null;
+        var count = lengths.Count % 2 == 0 ? lengths.Count : lengths.Count * 2;
+        var intervals = new float[count];
+        for (var i = 0; i < count; i++)
+            intervals[i] = (float)lengths[i % lengths.Count];
+        return SKPathEffect.CreateDash(intervals, 0);
+    }
+
+    private void DrawText(TextItem item)
+    {
+        var run = item.Run;
+        if (run.Glyphs.Count == 0)
+            return;
+        using var font = new SKFont(run.Face.Typeface, (float)(run.Scale * run.Face.UnitsPerEm))
+        {
+            Subpixel = true,
+            LinearMetrics = true,
+            Hinting = SKFontHinting.None,
+            Edging = SKFontEdging.Antialias,
+            BaselineSnap = false,
+        };
+        var ids = new ushort[run.Glyphs.Count];
+        var places = new SKPoint[ids.Length];
+        long pen = 0;
+        for (var i = 0; i < ids.Length; i++)
+        {
+            var glyph = run.Glyphs[i];
+            ids[i] = glyph.Id;
+            places[i] = new SKPoint((float)((pen + glyph.OffsetX) * run.Scale), (float)(-glyph.OffsetY * run.Scale));
+            pen += glyph.Advance + run.Tracking;
+        }
+
+        using var builder = new SKTextBlobBuilder();
+        builder.AddPositionedRun(ids, font, places);
+        using var blob = builder.Build();
+        _paint.Style = SKPaintStyle.Fill;
+        _paint.Color = Ink(item.Colour);
+        canvas.DrawText(blob, (float)item.X, (float)item.Y, _paint);
+    }
+
+    private void DrawImage(ImageItem item)
+    {
+        if (!_images.TryGetValue(item.Image, out var image))
+        {
+            using var data = SKData.CreateCopy(item.Image.Bytes.Span);
+            image = SKImage.FromEncodedData(data) ?? throw new ArgumentException("A picture cannot be read.");
+            _images.Add(item.Image, image);
+        }
+
+        var area = SKRect.Create((float)item.X, (float)item.Y, (float)item.Width, (float)item.Height);
+        canvas.DrawImage(image, area, new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear), _paint);
+    }
+
+    private void DrawGroup(GroupItem group)
+    {
+        canvas.Save();
+        var t = group.Transform;
+        canvas.Concat(new SKMatrix((float)t.A, (float)t.C, (float)t.E, (float)t.B, (float)t.D, (float)t.F, 0, 0, 1));
+        if (group.Clip is { } clip)
+        {
+            using var shape = Shape(clip);
+            canvas.ClipPath(shape, SKClipOperation.Intersect, true);
+        }
+
+        Draw(group.Items);
+        canvas.Restore();
+    }
+}
