@@ -8,13 +8,13 @@ using Pattern.Press.Typesetting.Blocks;
 namespace Pattern.Press.Booklets.Composing;
 
 /// <summary>Makes the figures that the content asks for, from the pieces of the two fits.</summary>
-internal sealed class FigureMaker(BookletContext context, IFigureWords words, MarkdownOptions captions)
+internal sealed class FigureMaker(BookletContext context, ValueText values, IFigureWords words, MarkdownOptions captions)
 {
     /// <summary>A figure with its caption and its alternative text, or null after noting what is wrong.</summary>
     public Block? Make(FigureSource figure, Problems problems)
     {
         if (figure.Show == FigureShow.Finished)
-            return Block(figure, FinishedFigure.Drawing(context), FinishedFigure.AlternativeText(context), problems);
+            return Block(figure, FinishedFigure.Drawing(context), FinishedFigure.AlternativeText(context, values), problems);
 
         var part = Find(context.Primary.Kit, figure.Subject);
         if (part is null)
@@ -48,7 +48,7 @@ internal sealed class FigureMaker(BookletContext context, IFigureWords words, Ma
     private FigureBlock Block(FigureSource figure, IDrawing drawing, string alternative, Problems problems)
     {
         var caption = figure.Caption.Length > 0
-            ? MarkdownReader.ToInlines(new MarkdownText(figure.Caption, figure.Place), context.Source.Folder, new NoFigures(context), problems, captions)
+            ? MarkdownReader.ToInlines(new MarkdownText(figure.Caption, figure.Place), context.Source.Folder, new ModelBindings(context, values, this), problems, captions)
             : context.Phrases.Inlines($"figure.{Name(figure.Show)}", Values(figure));
         return new FigureBlock(drawing, alternative, caption)
         {

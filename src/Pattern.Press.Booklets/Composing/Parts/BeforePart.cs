@@ -1,3 +1,4 @@
+using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Measure;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Blocks;
@@ -14,15 +15,19 @@ internal static class BeforePart
     ];
 
     /// <summary>Composes the part.</summary>
-    public static FlowPart Compose(BookletContext context, ValueText values, PaperSize paper, IDrawing checkSquare)
+    public static FlowPart Compose(BookletContext context, ValueText values, PaperSize paper)
     {
         var phrases = context.Phrases;
         var square = values.One(new LengthValue(CheckMeasures.Square), CheckMeasures.Millimetres);
         var bar = values.One(new LengthValue(CheckMeasures.Bar), CheckMeasures.Inches);
+        var (squareSide, barLength) = (values.Length(CheckMeasures.Square, CheckMeasures.Millimetres), values.Length(CheckMeasures.Bar, CheckMeasures.Inches));
+        var checkSquare = new CheckSquare(
+            phrases.Format("before.square.side", ("length", squareSide)),
+            phrases.Format("before.square.bar", ("length", barLength)));
         var alternative = phrases.Format(
             "before.square.alternative",
-            ("square", values.Length(CheckMeasures.Square, CheckMeasures.Millimetres)),
-            ("bar", values.Length(CheckMeasures.Bar, CheckMeasures.Inches)));
+            ("square", squareSide),
+            ("bar", barLength));
         var care = Care.Select(key => phrases.Inlines(key))
             .Concat(context.Source.Cautions.Select(Words.Plain));
         return new FlowPart(
