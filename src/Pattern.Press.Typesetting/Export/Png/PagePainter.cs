@@ -124,7 +124,8 @@ internal sealed class PagePainter(SKCanvas canvas) : IDisposable
         var run = item.Run;
         if (run.Glyphs.Count == 0)
             return;
-        // As outlines, because glyphs drawn as text snap to whole pixels up and down.
+        // As outlines, which stand exactly where they should along the line and when turned.
+        var baseline = Baseline(item.Y);
         var scale = (float)run.Scale;
         long pen = 0;
         using var builder = new SKPathBuilder { FillType = SKPathFillType.Winding };
@@ -133,7 +134,7 @@ internal sealed class PagePainter(SKCanvas canvas) : IDisposable
             if (Outline(run.Face, glyph.Id) is { } outline)
             {
                 var x = (float)(item.X + ((pen + glyph.OffsetX) * run.Scale));
-                var y = (float)(item.Y - (glyph.OffsetY * run.Scale));
+                var y = (float)(baseline - (glyph.OffsetY * run.Scale));
                 builder.AddPath(outline, new SKMatrix(scale, 0, x, 0, scale, y, 0, 0, 1));
             }
 
@@ -144,6 +145,21 @@ internal sealed class PagePainter(SKCanvas canvas) : IDisposable
         _paint.Style = SKPaintStyle.Fill;
         _paint.Color = Ink(item.Colour);
         canvas.DrawPath(shape, _paint);
+    }
+
+    /// <summary>
+    /// Where the baseline of text stands: when it is level, on the top edge of the row of pixels it falls into, as PDF
+    /// readers draw it, so that letters stand sharp.
+    /// </summary>
+    private double Baseline(double y)
+    {
+        var m = canvas.TotalMatrix;
+        if (m.SkewX != 0 || m.SkewY != 0 || m.ScaleY <= 0)
+            return y;
+
+        // A baseline on an edge stays there whatever the rounding of single-precision numbers.
+        const double Slack = 1e-3;
+        return (Math.Floor((y * m.ScaleY) + m.TransY + Slack) - m.TransY) / m.ScaleY;
     }
 
     /// <summary>The outline of a glyph in font units; null for an empty one.</summary>
