@@ -38,6 +38,12 @@ public static class YamlSource
             problems.Error(place, $"The YAML cannot be read here: {Plain(broken)}.", "Check the indentation, the colons and the quotation marks of this line and the one above.");
             return null;
         }
+        catch (InvalidOperationException)
+        {
+            // A list or mapping that is opened and never closed, at the end of which the library loses its way.
+            problems.Error(new Place(file, firstLine), "The YAML cannot be read: a [list] or a {mapping} in it is never closed.", "Look for a “[” without its “]”, or a “{” without its “}”.");
+            return null;
+        }
         catch (ArgumentException broken)
         {
             // Two equal keys surface as an argument error without a place in some versions of the library.
