@@ -38,5 +38,36 @@ public sealed record ScoredSheet
 
     /// <summary>Builds the piece and checks it.</summary>
     /// <exception cref="NetException">The description does not make a piece; every reason is listed.</exception>
-    public Piece Build() => throw new NotImplementedException();
+    public Piece Build()
+    {
+        Refuse(SheetReading.Problems(this));
+        var reasons = new List<string>();
+        var regions = SheetRegions.Of(this, reasons);
+        Refuse(reasons);
+        var hanging = SheetHanging.Of(regions, reasons);
+        Refuse(reasons);
+
+        var names = PanelNames.Of(regions.Regions);
+        return new PieceAssembly
+        {
+            Id = Id,
+            Name = Name,
+            Sheet = new Size(Total(Across), Total(Down)),
+            Root = names[regions.Root],
+            Panels = [.. regions.Regions.Select(region => new Panel(
+                names[region], region.Cell.Kind, region.Cell.Role, region.Outline, region.Cell.Note))],
+            Folds = [.. hanging.Select(hinge => new Fold(
+                names[hinge.Parent], names[hinge.Child], hinge.Line.From, hinge.Line.To, hinge.Fold.Direction, hinge.Fold.Angle))],
+            GlueAreas = [.. regions.Regions.Where(region => region.Cell.Glue is not null)
+                .Select(region => new GlueArea(names[region], region.Outline, region.Cell.Glue!.Value))],
+        }.Build();
+    }
+
+    private static Length Total(IEnumerable<Length> bands) => bands.Aggregate(Length.Zero, (sum, band) => sum + band);
+
+    private void Refuse(IReadOnlyList<string> reasons)
+    {
+        if (reasons.Count > 0)
+            throw new NetException(Id, reasons);
+    }
 }
