@@ -51,7 +51,8 @@ public sealed class PieceProofTests
         Panel Square(string name) => new(name, "square", PanelRole.Panel, Outline.Through(new(-10, -10), new(10, -10), new(10, 10), new(-10, 10)));
         var upright = RigidMotion.Turn(default, Vector3d.UnitX, 90);
         var across = RigidMotion.Turn(default, Vector3d.UnitZ, 30).After(upright);
-        Assert.Equal(10, Crossings.Depth(new(Square("a"), upright), new(Square("b"), across)), 9);
+        // Each reaches out 10 mm · sin 30° on either side of the other.
+        Assert.Equal(5, Crossings.Depth(new(Square("a"), upright), new(Square("b"), across)), 9);
         Assert.Equal(0, Crossings.Depth(new(Square("a"), upright), new(Square("b"), RigidMotion.By(new(0, 0, 20)).After(across))));
     }
 
