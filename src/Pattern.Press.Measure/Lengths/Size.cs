@@ -17,4 +17,8 @@ public readonly record struct Size(Length Width, Length Height)
 
     /// <summary>Whether a rectangle of this size can be cut from a sheet, turned if need be.</summary>
     public bool FitsOn(Size sheet) => Longer <= sheet.Longer && Shorter <= sheet.Shorter;
+
+    /// <summary>Both sides, for debugging: <c>210 mm × 297 mm</c>.</summary>
+    // What a record writes by itself would go into Turned, and from there never end.
+    public override string ToString() => $"{Width} × {Height}";
 }

@@ -51,15 +51,3 @@ public sealed record TilePlan
 /// <param name="PageX">Where that left is on the page, in millimetres.</param>
 /// <param name="PageY">Where that top is on the page, in millimetres.</param>
 public sealed record Tile(int Row, int Column, double X, double Y, double Width, double Height, double PageX, double PageY);
-
-/// <summary>Small templates that share a page.</summary>
-/// <param name="Lying">Whether the page lies on its long side.</param>
-/// <param name="Places">Where each goes.</param>
-public sealed record SharedPage(bool Lying, IReadOnlyList<SharedPlace> Places);
-
-/// <summary>A small template's place on a shared page.</summary>
-/// <param name="Part">What is drawn.</param>
-/// <param name="Turned">Whether it is turned clockwise by a quarter.</param>
-/// <param name="PageX">The left of its sheet on the page, in millimetres.</param>
-/// <param name="PageY">The top of its sheet on the page, in millimetres.</param>
-public sealed record SharedPlace(Part Part, bool Turned, double PageX, double PageY);

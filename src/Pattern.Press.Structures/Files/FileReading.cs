@@ -44,8 +44,9 @@ internal sealed class FileReading(string file, Problems problems)
     /// <summary>Reads a list of formulas; null when one of them is broken.</summary>
     public IReadOnlyList<Formula>? FormulaList(YamlItem item, Kind kind)
     {
-        var all = item.AsList().Select(one => Formula(one, kind)).ToList();
-        return all.Contains(null) ? null : all!;
+        var list = item.AsList();
+        var all = list.Select(one => Formula(one, kind)).OfType<Formula>().ToList();
+        return all.Count == list.Count ? all : null;
     }
 
     /// <summary>Checks every formula read so far against the names.</summary>

@@ -1,3 +1,6 @@
+using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Measure;
+using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Blocks;
 
 namespace Pattern.Press.Booklets.Composing.Parts;
@@ -5,37 +8,51 @@ namespace Pattern.Press.Booklets.Composing.Parts;
 /// <summary>What to know before beginning: how to print so that it measures true, and what can hurt.</summary>
 internal static class BeforePart
 {
-    private static readonly string[] Hazards = ["knives", "glue", "heat", "small_parts", "contents"];
+    private static readonly string[] Care =
+    [
+        "before.care.knives", "before.care.glue", "before.care.hot", "before.care.small", "before.care.contents",
+        "before.care.children",
+    ];
 
     /// <summary>Composes the part.</summary>
-    public static FlowPart Compose(BookletContext context, IDrawing checkSquare, string checkSquareText)
+    public static FlowPart Compose(BookletContext context, ValueText values, PaperSize paper)
     {
         var phrases = context.Phrases;
-        var cautions = Hazards
-            .Select(hazard => new TextInlinePair(phrases[$"before.cautions.{hazard}.name"], phrases[$"before.cautions.{hazard}.text"]).AsItem())
-            .Concat(context.Source.Cautions.Select(caution => (IReadOnlyList<Block>)[Words.Paragraph(caution)]));
+        var square = values.One(new LengthValue(CheckMeasures.Square), CheckMeasures.Millimetres);
+        var bar = values.One(new LengthValue(CheckMeasures.Bar), CheckMeasures.Inches);
+        var (squareSide, barLength) = (values.Length(CheckMeasures.Square, CheckMeasures.Millimetres), values.Length(CheckMeasures.Bar, CheckMeasures.Inches));
+        var checkSquare = new CheckSquare(
+            phrases.Format("before.square.side", ("length", squareSide)),
+            phrases.Format("before.square.bar", ("length", barLength)));
+        var alternative = phrases.Format(
+            "before.square.alternative",
+            ("square", squareSide),
+            ("bar", barLength));
+        var care = Care.Select(key => phrases.Inlines(key))
+            .Concat(context.Source.Cautions.Select(Words.Plain));
         return new FlowPart(
             [
                 Words.Heading(1, phrases["before.title"], "before"),
+                Words.Phrase(phrases, "before.lead", ParagraphKind.Lead),
+                Words.Heading(2, phrases["before.print.title"], "print"),
+                Words.Bullets([
+                    phrases.Inlines("before.print.setting"),
+                    phrases.Inlines("before.print.paper", ("paper", Words.Plain(paper.Name))),
+                    phrases.Inlines("before.print.thin"),
+                    phrases.Inlines("before.print.draft"),
+                ]),
                 new KeepTogetherBlock(
                 [
-                    Words.Heading(2, phrases["before.print.title"], "print"),
+                    Words.Heading(2, phrases["before.square.title"], "check-square"),
                     new BesideBlock(
-                        [Words.Paragraph(phrases["before.print.scale"]), Words.Paragraph(phrases["before.print.check"]), Words.Paragraph(phrases["before.print.wrong"])],
-                        new FigureBlock(checkSquare, checkSquareText, Words.Plain(phrases["before.print.caption"]))),
+                        [
+                            Words.Phrase(phrases, "before.square.text", ParagraphKind.Body, ("square", square), ("bar", bar)),
+                            Words.Phrase(phrases, "before.square.wrong"),
+                        ],
+                        new FigureBlock(checkSquare, alternative, [], FigureWidth.Small)),
                 ]),
-                new KeepTogetherBlock(
-                [
-                    Words.Heading(2, phrases["before.cautions.title"], "cautions"),
-                    new CalloutBlock(CalloutKind.Caution, phrases["before.cautions.lead"], [new ListBlock(ListKind.Bulleted, 1, [.. cautions])]),
-                ]),
+                new CalloutBlock(CalloutKind.Caution, phrases["before.care.title"], [Words.Bullets(care)]),
             ])
         { Title = phrases["before.title"] };
-    }
-
-    private sealed record TextInlinePair(string Name, string Text)
-    {
-        public IReadOnlyList<Block> AsItem() =>
-            [new ParagraphBlock([new TextInline(Name, Emphasis.Bold), new TextInline(" " + Text)])];
     }
 }

@@ -9,10 +9,10 @@ namespace Pattern.Press.Booklets.Composing.Parts;
 internal static class IntroductionPart
 {
     /// <summary>Composes the opening of the booklet; null when there is nothing to open it with.</summary>
-    public static FlowPart? Compose(BookletContext context, IBindings bindings, Problems problems)
+    public static FlowPart? Compose(BookletContext context, IBindings bindings, MarkdownOptions options, Problems problems)
     {
         var phrases = context.Phrases;
-        var words = MarkdownReader.ToBlocks(context.Source.Introduction, context.Source.Folder, bindings, problems, MarkdownOptions.ForIntroduction);
+        var words = MarkdownReader.ToBlocks(context.Source.Introduction, context.Source.Folder, bindings, problems, options with { TopHeading = 2 });
         var blocks = new List<Block>();
         if (words.Count > 0)
         {
@@ -22,7 +22,7 @@ internal static class IntroductionPart
 
         if (!context.Source.Without.Contains(BookletPart.Contents))
         {
-            blocks.Add(new HeadingBlock(words.Count > 0 ? 2 : 1, Words.Plain(phrases["contents.title"])));
+            blocks.Add(Words.Subheading(words.Count > 0 ? 2 : 1, phrases["contents.title"]));
             blocks.Add(new ContentsBlock(Depth: 2));
         }
 

@@ -10,31 +10,39 @@ namespace Pattern.Press.Booklets.Composing.Parts;
 internal static class StepsPart
 {
     /// <summary>Composes the steps.</summary>
-    public static FlowPart Compose(BookletContext context, IBindings bindings, Problems problems)
-    {
-        var blocks = new List<Block> { Words.Heading(1, context.Phrases["steps.title"], "steps") };
-        foreach (var step in context.Source.Steps)
-            blocks.Add(new KeepTogetherBlock(Step(context, step, bindings, problems)) { Source = new BlockSource(step.File, 1) });
-        return new FlowPart(blocks) { Title = context.Phrases["steps.title"] };
-    }
-
-    private static List<Block> Step(BookletContext context, StepSource step, IBindings bindings, Problems problems)
+    public static FlowPart Compose(BookletContext context, IBindings bindings, MarkdownOptions options, Problems problems)
     {
         var phrases = context.Phrases;
-        var number = step.Number.ToString(CultureInfo.InvariantCulture);
+        var blocks = new List<Block> { Words.Heading(1, phrases["steps.title"], "steps") };
+        if (context.Source.Steps.Sum(step => step.Minutes ?? 0) is > 0 and var minutes)
+            blocks.Add(Words.Paragraph(phrases.Format("steps.total", ("time", phrases.Minutes(minutes))), ParagraphKind.Lead));
+        foreach (var step in context.Source.Steps)
+            blocks.Add(new KeepTogetherBlock(Step(context, step, bindings, options, problems)) { Source = new BlockSource(step.File, 1) });
+        return new FlowPart(blocks) { Title = phrases["steps.title"] };
+    }
+
+    /// <summary>The destination of a step.</summary>
+    public static string Destination(StepSource step) => string.Create(CultureInfo.InvariantCulture, $"step-{step.Number}");
+
+    private static List<Block> Step(BookletContext context, StepSource step, IBindings bindings, MarkdownOptions options, Problems problems)
+    {
+        var phrases = context.Phrases;
+        var number = phrases.Format("steps.number", ("n", step.Number.ToString(CultureInfo.InvariantCulture)));
         var blocks = new List<Block>
         {
-            Words.Heading(2, step.Title, $"step-{number}", phrases.Format("steps.number", ("number", number))) with
-            {
-                Source = new BlockSource(step.File, 1),
-            },
+            Words.Heading(2, step.Title, Destination(step), number) with { Source = new BlockSource(step.File, 1) },
         };
-        if (Takes(context, step) is { Count: > 0 } takes)
-            blocks.Add(new ParagraphBlock(takes, ParagraphKind.Small));
+        if (Takes(context, step) is { Length: > 0 } takes)
+            blocks.Add(Words.Paragraph(takes, ParagraphKind.Small));
         if (step.Caution.Length > 0)
-            blocks.Add(new CalloutBlock(CalloutKind.Caution, phrases["caution.title"], [Words.Paragraph(step.Caution)]));
+            blocks.Add(new CalloutBlock(CalloutKind.Caution, phrases["callout.caution"], [Words.Paragraph(step.Caution)]));
 
-        var words = MarkdownReader.ToBlocks(step.Body, context.Source.Folder, bindings, problems, MarkdownOptions.ForStep);
+        var words = MarkdownReader.ToBlocks(step.Body, context.Source.Folder, bindings, problems, options with
+        {
+            TopHeading = 3,
+            DestinationPrefix = Destination(step) + "-",
+            Piece = step.Piece,
+        });
         if (step.Figure is { } asked && bindings.Figure(asked, problems) is { } figure)
             Place(blocks, words, figure);
         else
@@ -50,19 +58,14 @@ internal static class StepsPart
         blocks.AddRange(words.Skip(beside.Count));
     }
 
-    private static List<Inline> Takes(BookletContext context, StepSource step)
+    private static string Takes(BookletContext context, StepSource step)
     {
         var phrases = context.Phrases;
-        var takes = new List<Inline>();
+        var takes = new List<string>();
         if (step.Minutes is { } minutes)
-            takes.Add(new MeasureInline(phrases.Format("steps.minutes", ("minutes", minutes.ToString(CultureInfo.InvariantCulture)))));
+            takes.Add(phrases.Format("steps.time", ("time", phrases.Minutes(minutes))) + ".");
         if (step.Tools.Count > 0)
-        {
-            if (takes.Count > 0)
-                takes.Add(new TextInline(" · "));
-            takes.Add(new TextInline(phrases.Format("steps.tools", ("tools", string.Join(", ", step.Tools)))));
-        }
-
-        return takes;
+            takes.Add(phrases.Format("steps.tools", ("tools", phrases.Join(step.Tools))));
+        return string.Join(' ', takes);
     }
 }

@@ -1,0 +1,114 @@
+using Pattern.Press.Booklets.Content;
+using Pattern.Press.Measure;
+using Pattern.Press.Nets;
+
+namespace Pattern.Press.Booklets.Figures;
+
+/// <summary>Says in words what a drawing shows, worked out from the piece.</summary>
+public static class AlternativeText
+{
+    /// <summary>What a flat drawing shows.</summary>
+    public static string Of(FlatDrawing drawing)
+    {
+        ArgumentNullException.ThrowIfNull(drawing);
+        var (piece, words) = (drawing.Piece, drawing.Words);
+        var sentences = new List<string>
+        {
+            words.Say("alt.flat." + Key(drawing.Show), ("piece", piece.Name), ("sheet", SheetSize(drawing))),
+        };
+        switch (drawing.Show)
+        {
+            case FigureShow.Flat:
+                sentences.Add(words.Say("alt.panels", ("panels", Panels(piece, words))));
+                sentences.Add(Folds(piece, words));
+                if (piece.GlueAreas.Count > 0)
+                    sentences.Add(words.Count("alt.glue", piece.GlueAreas.Count));
+                break;
+            case FigureShow.Scores:
+                Distances(across: true);
+                Distances(across: false);
+                break;
+            case FigureShow.Diagonals:
+                sentences.AddRange(Diagonals.Of(piece).Select(line => words.Say("alt.diagonal", ("from", line.FromLetter), ("to", line.ToLetter))));
+                break;
+            case FigureShow.Waste:
+                sentences.Add(words.Count("alt.waste", piece.Waste.Count));
+                Distances(across: true);
+                Distances(across: false);
+                break;
+            case FigureShow.Folds:
+                sentences.Add(Folds(piece, words));
+                break;
+            case FigureShow.Glue when piece.GlueAreas.Count > 0:
+                sentences.Add(words.Count("alt.glue", piece.GlueAreas.Count));
+                sentences.Add(words.Say("alt.panels", ("panels", List(words, Kinds(piece.GlueAreas.Select(area => piece.Panel(area.Panel).Kind), words)))));
+                break;
+            case FigureShow.Mats:
+                var mats = MatPlacing.On(piece, drawing.Parts).GroupBy(mat => mat.Part.Piece.Name, StringComparer.Ordinal);
+                sentences.Add(words.Say("alt.mats", ("mats", List(words, mats.Select(group => Times(words, group.Count(), group.Key))))));
+                break;
+            default:
+                break;
+        }
+
+        return string.Join(' ', sentences.Where(sentence => sentence.Length > 0));
+
+        void Distances(bool across)
+        {
+            // The last place is the side of the sheet itself.
+            var stations = drawing.Stations(across).SkipLast(1).Select(station => station.InOneLine).ToArray();
+            if (stations.Length > 0)
+                sentences.Add(words.Say(across ? "alt.from-left" : "alt.from-top", ("marks", List(words, stations))));
+        }
+    }
+
+    /// <summary>Several things in one phrase: <c>a, b and c</c>.</summary>
+    internal static string List(IFigureWords words, IEnumerable<string> items)
+    {
+        var all = items.ToArray();
+        return all.Length switch
+        {
+            0 => "",
+            1 => all[0],
+            _ => words.Say("list.last", ("before", string.Join(words.Say("list.comma"), all[..^1])), ("last", all[^1])),
+        };
+    }
+
+    private static string Key(FigureShow show) => show.ToString().ToLowerInvariant();
+
+    private static string SheetSize(FlatDrawing drawing)
+    {
+        var text = SizeText(drawing.Piece.Sheet, drawing.Ruler);
+        return drawing is { Other: { } other, OtherRuler: { } ruler } ? $"{text} / {SizeText(other.Sheet, ruler)}" : text;
+    }
+
+    /// <summary>A size as a maker says it: <c>225 × 215 mm</c>.</summary>
+    internal static string SizeText(Size size, Ruler ruler) =>
+        $"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Format(size.Height, ruler)}";
+
+    private static string Folds(Piece piece, IFigureWords words)
+    {
+        var valley = piece.Folds.Count(fold => fold.Direction == FoldDirection.Valley);
+        var mountain = piece.Folds.Count - valley;
+        return words.Say("alt.folds", ("folds", List(words, Parts())));
+
+        IEnumerable<string> Parts()
+        {
+            if (valley > 0)
+                yield return words.Count("alt.valley", valley);
+            if (mountain > 0)
+                yield return words.Count("alt.mountain", mountain);
+            if (valley + mountain == 0)
+                yield return words.Say("alt.no-folds");
+        }
+    }
+
+    private static string Panels(Piece piece, IFigureWords words) => List(words, Kinds(piece.Panels.Select(panel => panel.Kind), words));
+
+    private static IEnumerable<string> Kinds(IEnumerable<string> kinds, IFigureWords words) =>
+        kinds.GroupBy(kind => kind, StringComparer.Ordinal).Select(group => Times(words, group.Count(), group.Key));
+
+    private static string Times(IFigureWords words, int count, string what) => count == 1
+        ? what
+        : words.Say("alt.times", ("count", count.ToString(System.Globalization.CultureInfo.InvariantCulture)), ("what", what));
+}

@@ -1,0 +1,47 @@
+using Pattern.Press.Nets;
+
+namespace Pattern.Press.Booklets.Figures.Drafting;
+
+/// <summary>Folds of one direction that follow each other on one line, drawn as one so that their dashes do not start anew.</summary>
+internal sealed record FoldRun(Point From, Point To, FoldDirection Direction, bool IsDiagonal)
+{
+    public static IReadOnlyList<FoldRun> Of(Piece piece)
+    {
+        var runs = new List<FoldRun>();
+        foreach (var fold in piece.Folds)
+        {
+            var run = new FoldRun(fold.From, fold.To, fold.Direction, Diagonals.IsDiagonal(fold));
+            for (var i = 0; i < runs.Count; i++)
+            {
+                if (runs[i].With(run) is not { } longer)
+                    continue;
+                run = longer;
+                runs.RemoveAt(i);
+                i = -1;
+            }
+
+            runs.Add(run);
+        }
+
+        return runs;
+    }
+
+    private FoldRun? With(FoldRun next)
+    {
+        if (Direction != next.Direction)
+            return null;
+        foreach (var (a, b) in new[] { (this, next), (this, next.Reversed), (Reversed, next), (Reversed, next.Reversed) })
+        {
+            if (a.To.DistanceTo(b.From) > 1e-6)
+                continue;
+            var (u, v) = (a.To - a.From, b.To - b.From);
+            var straight = Math.Abs((u.X * v.Y) - (u.Y * v.X)) < 1e-9 * (1 + (a.From.DistanceTo(a.To) * b.From.DistanceTo(b.To)));
+            if (straight && (u.X * v.X) + (u.Y * v.Y) > 0)
+                return this with { From = a.From, To = b.To };
+        }
+
+        return null;
+    }
+
+    private FoldRun Reversed => this with { From = To, To = From };
+}

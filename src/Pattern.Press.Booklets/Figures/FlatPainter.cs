@@ -1,0 +1,326 @@
+using Pattern.Press.Booklets.Content;
+using Pattern.Press.Booklets.Figures.Drafting;
+using Pattern.Press.Nets;
+using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Pages;
+using Pattern.Press.Typesetting.Styles;
+
+namespace Pattern.Press.Booklets.Figures;
+
+/// <summary>Draws one <see cref="FlatDrawing"/>.</summary>
+internal sealed class FlatPainter
+{
+    private const double Least = 6;
+    private const double Edge = 1.2;
+    private const double LeaderRoom = 5;
+    private readonly FlatDrawing _drawing;
+    private readonly Piece _piece;
+    private readonly StyleSheet _styles;
+    private readonly FigureShow _show;
+    private readonly RunningDimension[] _running;
+    private readonly SpanDimension[] _spans;
+    private readonly FoldLegend? _legend;
+    private readonly Dictionary<string, (string Name, Shape Shape)> _matted = new(StringComparer.Ordinal);
+
+    public FlatPainter(FlatDrawing drawing, StyleSheet styles)
+    {
+        (_drawing, _piece, _styles, _show) = (drawing, drawing.Piece, styles, drawing.Show);
+        var (face, size, language) = (styles.Text.Regular, styles.Scale.Drawing, styles.Language);
+        _running = [.. new[] { true, false }.Select(top => new RunningDimension(drawing.Stations(top), top, face, size, language))];
+        _spans = _show == FigureShow.Sheet
+            ? [.. new[] { true, false }.Select(top => new SpanDimension(drawing.Side(top), top, face, size, language))]
+            : [];
+        if (_show == FigureShow.Folds)
+            _legend = new FoldLegend(_piece, drawing.Words, styles);
+    }
+
+    // The sheet is still whole until its waste is cut away.
+    private bool WithWaste => _show is FigureShow.Flat or FigureShow.Sheet or FigureShow.Scores or FigureShow.Diagonals or FigureShow.Waste;
+
+    public DrawnFigure Draw(double maxWidth, double maxHeight)
+    {
+        // Lettering that finds no room inside the piece is led out to its right, which takes width and so may push out more.
+        double leaders = 0;
+        for (var pass = 0; ; pass++)
+        {
+            var figure = Draw(maxWidth, maxHeight, leaders, out var needed);
+            if (needed <= leaders || pass == 3)
+                return figure;
+            leaders = needed;
+        }
+    }
+
+    private DrawnFigure Draw(double maxWidth, double maxHeight, double leaders, out double leadersNeeded)
+    {
+        var (width, height) = (_piece.Sheet.Width.Millimetres, _piece.Sheet.Height.Millimetres);
+        var (top, left) = (_running[0], _running[1]);
+        double scale = 1, marginLeft = 0, marginTop = 0, marginRight = 0, marginBottom = 0;
+        for (var pass = 0; pass < 5; pass++)
+        {
+            marginLeft = Math.Max(Edge, Math.Max(left.Depth, _spans.Length > 0 ? _spans[1].Depth : 0));
+            marginTop = Math.Max(Edge, Math.Max(top.Depth, _spans.Length > 0 ? _spans[0].Depth : 0));
+            marginRight = Math.Max(Edge, Math.Max(top.Past, leaders));
+            marginBottom = Math.Max(Edge, left.Past) + (_legend?.Height ?? 0);
+            scale = Math.Min(1, Math.Min((maxWidth - marginLeft - marginRight) / width, (maxHeight - marginTop - marginBottom) / height));
+            scale = Math.Max(scale, 0.01);
+            top.Choose(scale, -marginLeft, (width * scale) + marginRight);
+            left.Choose(scale, -2, (height * scale) + marginBottom - (_legend?.Height ?? 0));
+        }
+
+        var board = new Board();
+        var placing = new Placing(scale, marginLeft, marginTop);
+        DrawGrounds(board, placing);
+        DrawLines(board, placing);
+        foreach (var dimension in _running)
+            dimension.Draw(board, marginLeft, marginTop, scale, _styles);
+        foreach (var span in _spans)
+            span.Draw(board, marginLeft, marginTop, scale, _styles);
+        if (_show == FigureShow.Diagonals)
+            DrawLetters(board, placing);
+        leadersNeeded = Labelled(board, placing, marginLeft + (width * scale));
+        if (_show == FigureShow.Folds)
+            new FoldWords(_drawing.Words, _styles).DrawPerKind(board, placing, _piece);
+        DrawHatching(board, placing);
+        _legend?.Draw(board, marginLeft, marginTop + (height * scale) + Edge);
+        var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
+        return new DrawnFigure(total, marginTop + (height * scale) + marginBottom, board.Items);
+    }
+
+    private void DrawGrounds(Board board, Placing placing)
+    {
+        var lines = _styles.Lines;
+        var card = WithWaste && _show != FigureShow.Flat ? Sheet(placing) : Shape.Of(_piece.Outline, placing);
+        board.Ground(new PathItem(card.Path(), lines.Card, null));
+        foreach (var panel in _piece.Panels.Where(IsEmphasised))
+            board.Ground(new PathItem(Shape.Of(panel.Outline, placing).Path(), lines.CardAway, null));
+        if (_show != FigureShow.Mats)
+            return;
+        foreach (var mat in MatPlacing.On(_piece, _drawing.Parts))
+        {
+            var shape = new Shape([.. mat.Corners.Select(placing.Put)]);
+            board.Ground(new PathItem(shape.Path(), lines.CardAway, null));
+            foreach (var side in shape.Sides)
+                board.Line(side, new Stroke(lines.Cut, lines.ThinWidth));
+            _matted[mat.Panel.Name] = (mat.Part.Piece.Name, shape);
+        }
+    }
+
+    private void DrawLines(Board board, Placing placing)
+    {
+        var lines = _styles.Lines;
+        var outline = new Stroke(lines.Cut, lines.FoldWidth);
+        var faded = new Stroke(lines.Faded, lines.ThinWidth);
+        if (WithWaste)
+        {
+            // The cuts lie over the sheet's edge where they coincide.
+            var sheet = Sheet(placing);
+            board.Mark(sheet.Path(), _show == FigureShow.Sheet ? lines.CutStroke : _show == FigureShow.Flat ? faded : outline);
+            board.Room.Add(sheet.Sides);
+        }
+
+        foreach (var run in FoldRun.Of(_piece))
+        {
+            var full = run.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke;
+            var line = placing.Put(run.From, run.To);
+            full = DrawingStrokes.ForLength(full, line.Length);
+            board.Line(line, IsShown(run) ? full : full with { Colour = lines.Faded, Width = lines.ThinWidth });
+        }
+
+        foreach (var cut in _piece.Cuts)
+        {
+            var atSide = IsAtSide(cut);
+            if (atSide && WithWaste && _show != FigureShow.Flat)
+                continue;
+            var stroke = _show switch
+            {
+                FigureShow.Flat or FigureShow.Waste => lines.CutStroke,
+                _ when WithWaste => faded,
+                _ => outline,
+            };
+            var points = Shape.Line(cut);
+            for (var i = 1; i < points.Count; i++)
+                board.Line(placing.Put(points[i - 1], points[i]), stroke);
+        }
+    }
+
+    private void DrawHatching(Board board, Placing placing)
+    {
+        var lines = _styles.Lines;
+        var spared = board.Room.Taken.Select(box => box.Grown(0.5)).ToArray();
+        var origin = placing.Put(new Point(0, 0));
+        if (_show is FigureShow.Flat or FigureShow.Waste)
+        {
+            var stroke = new Stroke(lines.Waste, lines.ThinWidth);
+            foreach (var waste in _piece.Waste)
+            {
+                Shape[] loops = [Shape.Of(waste.Outline, placing), .. waste.Holes.Select(hole => Shape.Of(hole, placing))];
+                Hatch(board, loops, 2.4, [true, false], spared, origin, stroke);
+            }
+        }
+
+        if (_show is FigureShow.Flat or FigureShow.Glue)
+        {
+            var stroke = new Stroke(lines.Glue, lines.ThinWidth);
+            foreach (var glue in _piece.GlueAreas)
+            {
+                // What is on the other side of the card is drawn as hidden lines are: broken.
+                var line = glue.Side == SheetSide.Facing ? stroke : stroke with { Dash = DrawingStrokes.HiddenDash };
+                Hatch(board, [Shape.Of(glue.Outline, placing)], 1.8, [true], spared, origin, line);
+            }
+        }
+    }
+
+    private static void Hatch(Board board, IReadOnlyList<Shape> loops, double spacing, bool[] ways, IReadOnlyList<Box> spared, Point origin, Stroke stroke)
+    {
+        foreach (var way in ways)
+        {
+            if (Hatching.Fill(loops, spacing, way, spared, origin) is { } path)
+                board.Mark(path, stroke);
+        }
+    }
+
+    // The width that labels led out to the right would need beyond what they have.
+    private double Labelled(Board board, Placing placing, double rightSide)
+    {
+        if (_show == FigureShow.Sheet)
+            return 0;
+        if (_show == FigureShow.Waste)
+        {
+            foreach (var waste in _piece.Waste.Where(waste => waste.Holes.Count == 0))
+                TryInside(board, Shape.Of(waste.Outline, placing), _drawing.Words.Say("figure.waste"), _styles.Palette.Text, false);
+        }
+
+        var done = new HashSet<string>(StringComparer.Ordinal);
+        var crowded = new List<(Panel Panel, string Text)>();
+        foreach (var panel in _piece.Panels)
+        {
+            var text = Words(panel);
+            var colour = IsSubject(panel) ? _styles.Palette.Text : _styles.Palette.Muted;
+            var room = Shape.Of(panel.Outline, placing);
+            if (_matted.TryGetValue(panel.Name, out var mat))
+                (text, room, colour) = (mat.Name, mat.Shape, _styles.Palette.Text);
+            if (TryInside(board, room, text, colour, IsEmphasised(panel)))
+                done.Add(text);
+            else
+                crowded.Add((panel, text));
+        }
+
+        return LeadOut(board, placing, rightSide, [.. crowded.Where(item => IsSubject(item.Panel) && !done.Contains(item.Text))]);
+    }
+
+    private string Words(Panel panel)
+    {
+        if (_show == FigureShow.Glue && _piece.GlueAreas.FirstOrDefault(glue => glue.Panel == panel.Name) is { } area)
+            return _drawing.Words.Say(area.Side == SheetSide.Facing ? "figure.glue.facing" : "figure.glue.away");
+        return panel.Kind;
+    }
+
+    private bool TryInside(Board board, Shape shape, string text, Colour colour, bool bold)
+    {
+        if (PanelLabel.Find(board.Room, shape, text, _styles, bold) is not { } found)
+            return false;
+        board.Write(found.Label, found.At.X, found.At.Y, colour);
+        return true;
+    }
+
+    // One label for each kind, in a column right of the piece, each beside the highest free panel of its kind near that
+    // side; the leaders run level and then down to a dot in the panel.
+    private double LeadOut(Board board, Placing placing, double rightSide, IReadOnlyList<(Panel Panel, string Text)> crowded)
+    {
+        if (crowded.Count == 0)
+            return 0;
+        var lines = _styles.Lines;
+        var thin = new Stroke(lines.Dimension, lines.ThinWidth);
+        var items = crowded
+            .GroupBy(item => item.Text, StringComparer.Ordinal)
+            .Select(group => (Text: group.Key, At: group.Select(item => Shape.Of(item.Panel.Outline, placing).Middle).OrderByDescending(p => p.X).ThenBy(p => p.Y).First()))
+            .OrderBy(item => item.At.Y)
+            .ToArray();
+        double needed = 0;
+        var low = 0.0;
+        foreach (var (text, at) in items)
+        {
+            var label = new Label([text], _styles.Text.Regular, Math.Max(Least, _styles.Scale.Drawing), _styles.Language);
+            needed = Math.Max(needed, label.Width + LeaderRoom + Edge);
+            var y = Math.Max(at.Y, low + (label.Height / 2) + 0.8);
+            var x = rightSide + LeaderRoom + (label.Width / 2);
+            var leader = new Segment(at, new Point(rightSide + LeaderRoom - 0.8, y));
+            for (var tries = 0; tries < 24 && !(board.Room.IsClear(leader) && board.Room.IsFree(label.BoxAt(x, y))); tries++)
+            {
+                y += 1;
+                leader = new Segment(at, new Point(leader.To.X, y));
+            }
+
+            low = y + (label.Height / 2);
+            board.Solid(PathBuilder.Circle(at.X, at.Y, 0.45), lines.Dimension);
+            board.Line(leader, thin);
+            board.Write(label, x, y, _styles.Palette.Text, LabelSide.Left);
+        }
+
+        return needed;
+    }
+
+    private void DrawLetters(Board board, Placing placing)
+    {
+        var lettered = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var diagonal in Diagonals.Of(_piece))
+        {
+            foreach (var (at, other, letter) in new[] { (diagonal.From, diagonal.To, diagonal.FromLetter), (diagonal.To, diagonal.From, diagonal.ToLetter) })
+            {
+                if (!lettered.Add(letter))
+                    continue;
+                var point = placing.Put(at);
+                board.Solid(PathBuilder.Circle(point.X, point.Y, 0.7), _styles.Lines.Cut);
+                board.Room.Take(Box.Around(point.X, point.Y, 1.4, 1.4));
+                WriteNear(board, point, placing.Put(other), letter);
+            }
+        }
+    }
+
+    // Straight on from the line is best; then ever further round the point, then further away.
+    private void WriteNear(Board board, Point point, Point other, string letter)
+    {
+        var label = new Label([letter], _styles.Text.Bold, _styles.Scale.Drawing + 1, _styles.Language);
+        var away = Math.Atan2(point.Y - other.Y, point.X - other.X);
+        foreach (var distance in new[] { 2.4, 3, 3.8, 5 })
+        {
+            for (var i = 0; i < 24; i++)
+            {
+                var angle = away + ((i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * Math.PI / 12);
+                var at = point + new Point(distance * Math.Cos(angle), distance * Math.Sin(angle));
+                if (!board.Room.IsFree(label.BoxAt(at.X, at.Y).Grown(0.25)))
+                    continue;
+                board.Write(label, at.X, at.Y, _styles.Palette.Text);
+                return;
+            }
+        }
+    }
+
+    private Shape Sheet(Placing placing)
+    {
+        var (from, to) = (placing.Put(new Point(0, 0)), placing.Put(new Point(_piece.Sheet.Width, _piece.Sheet.Height)));
+        return Shape.Of(new Box(from.X, from.Y, to.X, to.Y));
+    }
+
+    private bool IsAtSide(Edge cut) => !cut.IsArc && (
+        (cut.From.X == cut.To.X && (cut.From.X < 1e-6 || cut.From.X > _piece.Sheet.Width.Millimetres - 1e-6)) ||
+        (cut.From.Y == cut.To.Y && (cut.From.Y < 1e-6 || cut.From.Y > _piece.Sheet.Height.Millimetres - 1e-6)));
+
+    private bool IsShown(FoldRun run) => _show switch
+    {
+        FigureShow.Flat or FigureShow.Folds => true,
+        FigureShow.Scores => !run.IsDiagonal,
+        FigureShow.Diagonals => run.IsDiagonal,
+        _ => false,
+    };
+
+    private bool IsSubject(Panel panel) => IsEmphasised(panel) || _show switch
+    {
+        FigureShow.Flat or FigureShow.Folds => true,
+        FigureShow.Glue => _piece.GlueAreas.Any(area => area.Panel == panel.Name),
+        _ => false,
+    };
+
+    private bool IsEmphasised(Panel panel) =>
+        _drawing.Emphasise.Any(kind => kind.Equals(panel.Kind, StringComparison.OrdinalIgnoreCase) || kind.Equals(panel.Name, StringComparison.OrdinalIgnoreCase));
+}

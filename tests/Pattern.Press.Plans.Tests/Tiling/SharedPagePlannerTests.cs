@@ -1,0 +1,127 @@
+using CsCheck;
+using Pattern.Press.Measure;
+using Pattern.Press.Nets;
+using Pattern.Press.Plans.Tiling;
+
+namespace Pattern.Press.Plans.Tests.Tiling;
+
+public class SharedPagePlannerTests
+{
+    private static readonly TemplatePage A4 = new(210, 297, 10, 12, 16);
+    private static readonly LabelRoom Label = new(44, 9);
+
+    private static readonly Gen<IReadOnlyList<Part>> Mats =
+        from sizes in Gen.Select(Gen.Int[6, 120], Gen.Int[6, 150], Gen.Int[0, 2], Gen.Bool).List[1, 14]
+        select (IReadOnlyList<Part>)[.. sizes.SelectMany((s, i) => Make(s.Item1, s.Item2, s.Item3, s.Item4, i))];
+
+    private static IEnumerable<Part> Make(int width, int height, int stock, bool pair, int index)
+    {
+        if (!pair)
+            return [Grids.Mat($"mat {index}", width, height, stock: $"paper {stock}")];
+        return
+        [
+            Grids.Mat($"left {index}", width, height, stock: $"paper {stock}", hand: Hand.Left) with { For = $"strip {index}" },
+            Grids.Mat($"right {index}", width, height, stock: $"paper {stock}", hand: Hand.Right) with { For = $"strip {index}" },
+        ];
+    }
+
+    [Fact]
+    public void Every_template_is_placed_once_apart_from_all_others_inside_the_printable_area_on_pages_of_its_stock() =>
+        Gen.Select(Mats, Pick.From([.. PaperSize.All]), Gen.Int[4, 20], Gen.Int[6, 10]).Sample((parts, paper, margin, gap) =>
+        {
+            var page = new TemplatePage(paper.Size.Width.Millimetres, paper.Size.Height.Millimetres, margin, 12, 16);
+            var shared = SharedPagePlanner.Plan(parts, page, gap, Label);
+            Assert.Equal(
+                parts.Select(part => part.Piece.Id).Order(StringComparer.Ordinal),
+                shared.Pages.SelectMany(p => p.Places).Select(place => place.Part.Piece.Id).Concat(shared.TooLarge.Select(part => part.Piece.Id)).Order(StringComparer.Ordinal));
+            Assert.True(shared.Pages.Count >= (shared.TooLarge.Count < parts.Count ? shared.LeastPages : 0));
+            foreach (var sheet in shared.Pages)
+            {
+                var (width, height) = sheet.Lying ? (page.Height, page.Width) : (page.Width, page.Height);
+                Assert.Single(sheet.Places.Select(place => place.Part.Stock).Distinct());
+                var taken = sheet.Places.Select(Taken).ToList();
+                Assert.All(taken, t => Assert.True(
+                    t.Left >= margin - 1e-6 && t.Right <= width - margin + 1e-6 && t.Top >= margin + 12 - 1e-6 && t.Bottom <= height - margin - 16 + 1e-6));
+                for (var i = 0; i < taken.Count; i++)
+                {
+                    for (var j = 0; j < i; j++)
+                    {
+                        var apart = Math.Max(
+                            Math.Max(taken[i].Left - taken[j].Right, taken[j].Left - taken[i].Right),
+                            Math.Max(taken[i].Top - taken[j].Bottom, taken[j].Top - taken[i].Bottom));
+                        Assert.True(apart >= gap - 1e-6, $"{apart} apart");
+                    }
+                }
+            }
+        }, iter: 300);
+
+    [Fact]
+    public void Mirrored_pairs_lie_next_to_each_other() =>
+        Mats.Sample(parts =>
+        {
+            var shared = SharedPagePlanner.Plan(parts, A4, 6, Label);
+            foreach (var (left, right) in parts.Zip(parts.Skip(1)).Where(two => two.First.Hand == Hand.Left && !shared.TooLarge.Contains(two.First)))
+            {
+                // Two that fit the page together, side by side or one below the other, are together.
+                var (w, h) = (Math.Max(44, left.Piece.Sheet.Width.Millimetres), left.Piece.Sheet.Height.Millimetres + 9);
+                if ((2 * w) + 6 > 190 || h > 162)
+                    continue;
+                var sheet = Assert.Single(shared.Pages, p => p.Places.Any(place => place.Part == left));
+                var at = sheet.Places.ToList();
+                var (first, second) = (at.FindIndex(place => place.Part == left), at.FindIndex(place => place.Part == right));
+                Assert.Equal(1, Math.Abs(first - second));
+                Assert.Equal(at[first].Turned, at[second].Turned);
+            }
+        }, iter: 200);
+
+    [Fact]
+    public void Pages_are_mostly_as_few_as_the_bound()
+    {
+        var (met, all) = (0, 0);
+        var random = new Random(7);
+        for (var i = 0; i < 200; i++)
+        {
+            var parts = Enumerable.Range(0, random.Next(4, 12)).Select(k => Grids.Mat($"mat {k}", random.Next(10, 60), random.Next(20, 110))).ToList();
+            var shared = SharedPagePlanner.Plan(parts, A4, 6, Label);
+            Assert.InRange(shared.Pages.Count, shared.LeastPages, shared.LeastPages + 1);
+            met += shared.Pages.Count == shared.LeastPages ? 1 : 0;
+            all++;
+        }
+
+        TestContext.Current.TestOutputHelper?.WriteLine($"{met} of {all} plans meet their bound.");
+        Assert.True(met * 100 >= all * 80, $"{met} of {all}");
+    }
+
+    [Fact]
+    public void A_gap_too_narrow_for_scissors_is_refused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => SharedPagePlanner.Plan([Grids.Mat("mat", 20, 20)], A4, 5));
+
+    [Fact]
+    public void Folded_and_large_templates_have_pages_of_their_own_and_small_flat_ones_share()
+    {
+        var kit = new Kit(
+            Ruler.WholeMillimetres,
+            [
+                Grids.Part(Grids.Piece([50, 100, 50], [50, 100, 50], ".#.", "###", ".#.")),
+                Grids.Part(Grids.Piece([10, 20, 10], [30], "###")),
+                Grids.Mat("large", 180, 200),
+                Grids.Mat("small", 40, 90, quantity: 4),
+                Grids.Mat("smaller", 30, 90, quantity: 2),
+            ]);
+        var plan = TemplatePlanner.Plan(kit, A4, 10);
+        Assert.Equal([200, 40, 180], plan.Tiled.Select(t => (int)t.Part.Piece.Sheet.Width.Millimetres));
+        Assert.Equal(["small", "smaller"], Assert.Single(plan.Shared).Places.Select(place => place.Part.Piece.Id));
+        Assert.Equal(5, plan.Pages);
+    }
+
+    private static (double Left, double Top, double Right, double Bottom) Taken(SharedPlace place)
+    {
+        var size = place.Turned ? place.Part.Piece.Sheet.Turned : place.Part.Piece.Sheet;
+        Assert.Equal(place.PageY + size.Height.Millimetres, place.Label.Y, 6);
+        return (
+            place.PageX,
+            place.PageY,
+            Math.Max(place.PageX + size.Width.Millimetres, place.Label.X + place.Label.Width),
+            place.Label.Y + place.Label.Height);
+    }
+}
