@@ -107,7 +107,7 @@ public class ScoreScheduleTests
 
     [Fact]
     public void A_maker_with_the_sheet_and_the_schedule_alone_ends_with_exactly_the_folds_of_the_piece() =>
-        Boxes.Any.Sample(piece => Assert.Equal(Maximal(piece), Bench.FoldsLeft(ScoreSchedule.For(piece)), Near), iter: 150);
+        Boxes.Any.Sample(piece => Assert.Equal(Maximal(piece), Bench.FoldsLeft(ScoreSchedule.For(piece)), Near), iter: 60);
 
     [Fact]
     public void What_is_cut_away_is_all_the_waste_and_nothing_else() =>
@@ -129,7 +129,7 @@ public class ScoreScheduleTests
             // Cuts run round the piece once; what more there is of them are slits.
             Assert.Equal(piece.Cuts.Sum(cut => cut.Length) - piece.Outline.Perimeter, cutting.Slits.Sum(slit => slit.From.DistanceTo(slit.To)), 4);
             Assert.All(cutting.Slits, slit => Assert.Equal(2, slit.Panels.Count));
-        }, iter: 150);
+        }, iter: 60);
 
     [Fact]
     public void Marks_rise_and_there_are_at_most_two_turns_the_longer_side_first() =>
