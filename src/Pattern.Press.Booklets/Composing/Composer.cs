@@ -56,7 +56,7 @@ internal sealed class Composer
         Add(BookletPart.Materials, () => MaterialsPart.Compose(_context, _values, problems));
         Add(BookletPart.Measurements, () => MeasurementsPart.Compose(_context, _values));
         Add(BookletPart.Steps, () => StepsPart.Compose(_context, _bindings, _options, problems));
-        Add(BookletPart.Templates, () => TemplatesPart.Compose(_context, _values, _words, _paper, problems));
+        Add(BookletPart.Templates, () => TemplatesPart.Compose(_context, _words, _paper, problems));
         Add(BookletPart.Key, () => KeyPart.Compose(_context, _words));
         Add(BookletPart.Licence, () => LicencePart.Compose(_context));
         return new Book

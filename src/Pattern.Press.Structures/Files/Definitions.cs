@@ -14,7 +14,18 @@ internal sealed record StructureDefinition
     public required IReadOnlyList<ItemShape> Takes { get; init; }
 
     /// <summary>Parameters and values, each after those it depends on.</summary>
-    public required IReadOnlyList<INamedDefinition> Order { get; init; }
+    public required IReadOnlyList<INamedDefinition> Order
+    {
+        get;
+        init
+        {
+            field = value;
+            ByName = value.ToDictionary(definition => definition.Name, StringComparer.Ordinal);
+        }
+    }
+
+    /// <summary>The same by name.</summary>
+    public IReadOnlyDictionary<string, INamedDefinition> ByName { get; private init; } = new Dictionary<string, INamedDefinition>();
 
     public required IReadOnlyList<PieceDefinition> Pieces { get; init; }
 

@@ -30,7 +30,12 @@ internal static class ParameterReader
             },
         };
         if (kind is null)
+        {
+            // Known all the same, so that formulas that use it are not told of too.
+            reading.Names.Add(name, null);
             return null;
+        }
+
         parameter = Choices(parameter, map, reading);
         if (reading.Names.Add(name, KindOf(parameter.Kind), parameter.Kind == ParameterKind.Choice ? parameter.Choices : null) < 0)
         {

@@ -33,8 +33,11 @@ internal static class PartReader
         return name is null || stock is null || form is null ? null : new PieceDefinition(id, name, stock, place, when, quantity, form, marks);
     }
 
-    /// <summary>Reads one mat; null after noting problems.</summary>
-    public static MatDefinition? Mat(string id, Place place, YamlItem value, IReadOnlyCollection<string> stocks, IReadOnlyList<PieceDefinition> pieces, FileReading reading)
+    /// <summary>
+    /// Reads one mat; null after noting problems. The ids are those of all pieces in the file, sound or not, so that a broken
+    /// piece is told of once.
+    /// </summary>
+    public static MatDefinition? Mat(string id, Place place, YamlItem value, IReadOnlyCollection<string> stocks, IReadOnlyCollection<string> pieceIds, IReadOnlyList<PieceDefinition> pieces, FileReading reading)
     {
         if (!reading.NameIsSound(id, place) || value.AsMap() is not { } map)
             return null;
@@ -43,7 +46,7 @@ internal static class PartReader
         var width = Needed(map, "width", reading);
         var height = Needed(map, "height", reading);
         var words = map.Need("for", "Say which face it is for: for: the floor.")?.AsText();
-        var goes = map.Need("goes", "Name the piece it is glued on.")?.AsChoice([.. pieces.Select(piece => piece.Id)]);
+        var goes = map.Need("goes", "Name the piece it is glued on.")?.AsChoice(pieceIds);
         var shapes = MatShapes.All;
         var shapeName = map.Find("shape") is { } shapeItem ? shapeItem.AsChoice([.. shapes.Select(s => s.Name)]) : shapes[0].Name;
         var shape = shapes.FirstOrDefault(s => s.Name == shapeName);

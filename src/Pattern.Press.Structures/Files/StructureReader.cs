@@ -146,17 +146,18 @@ internal static class StructureReader
 
     private static (List<PieceDefinition> Pieces, List<MatDefinition> Mats) Parts(YamlMap map, List<string> stocks, FileReading reading)
     {
-        var before = reading.Problems.HasErrors;
-        var pieces = reading.Section(map, "pieces", MostEntries)
+        var entries = reading.Section(map, "pieces", MostEntries);
+        var ids = entries.Select(entry => entry.Key).ToList();
+        var pieces = entries
             .Select(entry => PartReader.Piece(entry.Key, entry.KeyPlace, entry.Value, stocks, reading)).OfType<PieceDefinition>().ToList();
-        if (pieces.Count == 0 && before == reading.Problems.HasErrors)
+        if (entries.Count == 0)
             reading.Problems.Error(map.Place, "“pieces” is missing.", "Describe at least one piece.");
         var mats = new List<MatDefinition>();
         foreach (var (id, place, value) in reading.Section(map, "mats", MostEntries))
         {
-            if (pieces.Exists(piece => piece.Id == id))
+            if (ids.Contains(id))
                 reading.Problems.Error(place, $"“{id}” is a piece already; a mat needs a name of its own.");
-            else if (PartReader.Mat(id, place, value, stocks, pieces, reading) is { } mat)
+            else if (PartReader.Mat(id, place, value, stocks, ids, pieces, reading) is { } mat)
                 mats.Add(mat);
         }
 

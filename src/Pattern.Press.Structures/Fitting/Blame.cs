@@ -7,8 +7,7 @@ namespace Pattern.Press.Structures.Fitting;
 /// <summary>Finds the place in the maker's own file that a problem should point to.</summary>
 internal sealed class Blame(Structure structure, FitRequest request)
 {
-    private readonly Dictionary<string, INamedDefinition> _definitions =
-        structure.Definition.Order.ToDictionary(definition => definition.Name, StringComparer.Ordinal);
+    private readonly IReadOnlyDictionary<string, INamedDefinition> _definitions = structure.Definition.ByName;
 
     /// <summary>Where the item is, or the structure's file when even that is unknown.</summary>
     public Place Fallback => request.ItemPlace.File is null ? structure.Place : request.ItemPlace;
@@ -19,20 +18,26 @@ internal sealed class Blame(Structure structure, FitRequest request)
     /// </summary>
     public Place Of(params IEnumerable<Formula?> formulas)
     {
+        var given = Needed(formulas).FirstOrDefault(request.Given.ContainsKey);
+        return given is null ? Fallback : request.Given[given].Place;
+    }
+
+    /// <summary>
+    /// Every name that formulas need, nearest first. What a given value would otherwise have come from is not needed.
+    /// </summary>
+    public IEnumerable<string> Needed(params IEnumerable<Formula?> formulas)
+    {
         var next = new Queue<string>(formulas.OfType<Formula>().SelectMany(formula => formula.Names));
         var seen = new HashSet<string>(StringComparer.Ordinal);
         while (next.TryDequeue(out var name))
         {
             if (!seen.Add(name))
                 continue;
-            if (request.Given.TryGetValue(name, out var given))
-                return given.Place;
-            if (!_definitions.TryGetValue(name, out var definition))
+            yield return name;
+            if (request.Given.ContainsKey(name) || !_definitions.TryGetValue(name, out var definition))
                 continue;
             foreach (var needed in definition.Formulas.SelectMany(formula => formula.Names))
                 next.Enqueue(needed);
         }
-
-        return Fallback;
     }
 }

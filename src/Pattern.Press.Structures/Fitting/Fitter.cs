@@ -15,7 +15,7 @@ internal sealed class Fitter
     private readonly Evaluation _values;
     private readonly Blame _blame;
     private readonly HashSet<string> _idle = new(StringComparer.Ordinal);
-    private readonly List<string> _missing = [];
+    private readonly List<Parameter> _missing = [];
     private readonly List<RoundedSize> _rounded = [];
     private bool _failed;
 
@@ -120,7 +120,7 @@ internal sealed class Fitter
         if (_request.Given.TryGetValue(parameter.Name, out var given))
         {
             if (!matters)
-                _problems.Warning(given.Place, $"“{parameter.Name}” changes nothing here: it matters only when {parameter.When}.");
+                _problems.Warning(given.Place, $"“{parameter.Name}” changes nothing here: it matters only when {(parameter.WhenFormula?.IsName == true ? $"“{parameter.When}” is yes" : parameter.When)}.");
             if (ValueOf(parameter, given) is { } value)
                 _values.Set(parameter.Name, value);
             return;
@@ -129,7 +129,7 @@ internal sealed class Fitter
         if (parameter.DefaultFormula is null || Work(parameter.DefaultFormula, silentWhenMissing: true) is not { } usual)
         {
             if (matters)
-                _missing.Add(parameter.Name);
+                _missing.Add(parameter);
             return;
         }
 
@@ -176,9 +176,12 @@ internal sealed class Fitter
 
     private void NothingIsMissing()
     {
-        if (_missing.Count == 0)
+        // What follows from another missing size will follow once that is set.
+        var missing = _missing.Select(parameter => parameter.Name).ToHashSet(StringComparer.Ordinal);
+        var roots = _missing.Where(parameter => !_blame.Needed(parameter.DefaultFormula).Any(missing.Contains)).Select(parameter => parameter.Name).ToList();
+        if (roots.Count == 0)
             return;
-        var names = _missing.Count == 1 ? $"“{_missing[0]}” has" : $"“{string.Join("”, “", _missing.SkipLast(1))}” and “{_missing[^1]}” have";
+        var names = roots.Count == 1 ? $"“{roots[0]}” has" : $"“{string.Join("”, “", roots.SkipLast(1))}” and “{roots[^1]}” have";
         Fail(_blame.Fallback, $"{names} to be set{(_request.Item is null ? ", as there is no item to fit to" : "")}.", _request.Item is null ? "Set them, or name the item that goes inside." : "");
     }
 

@@ -27,6 +27,9 @@ internal sealed class Formula
     /// <summary>The names it uses, in the order they appear, each once.</summary>
     public IReadOnlyList<string> Names { get; }
 
+    /// <summary>Whether it is a name and nothing else.</summary>
+    public bool IsName => _root is NameNode;
+
     /// <summary>Reads a formula.</summary>
     /// <returns>The formula, or null after noting what is wrong with it.</returns>
     public static Formula? Read(string text, Place place, Problems problems)

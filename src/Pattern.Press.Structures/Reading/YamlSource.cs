@@ -46,8 +46,8 @@ public static class YamlSource
             var last = parser.Current?.Start;
             problems.Error(
                 new Place(file, (int)(last?.Line ?? 1) + firstLine - 1, (int)(last?.Column ?? 0)),
-                "The YAML cannot be read from here on.",
-                "Check that every bracket and brace is closed, and the indentation.");
+                "The YAML cannot be read from here on: a [list] or a {mapping} may never be closed.",
+                "Look for a “[” without its “]”, or a “{” without its “}”, and check the indentation.");
             return null;
         }
         catch (ArgumentException broken)

@@ -4,8 +4,8 @@ using Pattern.Press.Typesetting.Structure;
 
 namespace Pattern.Press.Typesetting.Layout;
 
-/// <summary>An entry of the document's outline and of the contents.</summary>
-internal readonly record struct OutlineEntry(int Level, string Title, string Destination);
+/// <summary>An entry of the document's outline and, if its page has a number, of the contents.</summary>
+internal readonly record struct OutlineEntry(int Level, string Title, string Destination, bool HasNumber);
 
 /// <summary>
 /// What is known of a book's headings before any page is made: which are in the outline, by which names they are found,
@@ -94,20 +94,20 @@ internal sealed class BookOutline
                 break;
             case FixedPart pages:
                 foreach (var page in pages.Pages)
-                    Walk(page);
+                    Walk(page, pages.LabelPrefix is not null);
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(part), part.GetType().Name, "This kind of part has no layout.");
         }
     }
 
-    private void Walk(FixedPage page)
+    private void Walk(FixedPage page, bool isNumbered)
     {
         if (page.Bookmark is not null)
         {
             var name = page.Destination ?? FreshName("page");
             _pages[page] = name;
-            _entries.Add(new OutlineEntry(page.BookmarkLevel, page.Bookmark, name));
+            _entries.Add(new OutlineEntry(page.BookmarkLevel, page.Bookmark, name, isNumbered));
         }
 
         foreach (var content in page.Contents)
@@ -124,7 +124,7 @@ internal sealed class BookOutline
             var name = heading.Destination ?? (heading.Bookmark is null ? null : FreshName("heading"));
             _headings[heading] = (NextRole(heading.Level), name);
             if (heading.Bookmark is not null)
-                _entries.Add(new OutlineEntry(heading.Level, heading.Bookmark, name!));
+                _entries.Add(new OutlineEntry(heading.Level, heading.Bookmark, name!, true));
         }
 
         foreach (var child in BlockTree.Children(block))

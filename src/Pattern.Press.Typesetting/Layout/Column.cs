@@ -9,6 +9,9 @@ namespace Pattern.Press.Typesetting.Layout;
 /// <summary>Where blocks are laid out: a width of the page, and a place in the structure.</summary>
 internal sealed record Column
 {
+    // Below about fifty letters to a line, words stand too far apart when they are made to fill it.
+    private const double NarrowestJustifiedEms = 24;
+
     public required LayoutSession Session { get; init; }
 
     /// <summary>From the left of the text area, in millimetres.</summary>
@@ -28,6 +31,9 @@ internal sealed record Column
 
     /// <summary>How many lists are around.</summary>
     public int ListDepth { get; init; }
+
+    /// <summary>How many of them have bullets, which differ by depth.</summary>
+    public int BulletDepth { get; init; }
 
     /// <summary>Emphasis of all the words in the column.</summary>
     public Emphasis Base { get; init; }
@@ -54,7 +60,7 @@ internal sealed record Column
             return 0;
         paragraph.AttachTo(element);
         CheckWidth(paragraph, Width);
-        var justified = Session.Styles.Justified && MayJustify && !isHeading;
+        var justified = Session.Styles.Justified && MayJustify && !isHeading && Width >= NarrowestJustifiedEms * look.Size * TextStyle.Point;
         var lines = paragraph.Break(Width, justified);
         for (var i = 0; i < lines.Count; i++)
         {

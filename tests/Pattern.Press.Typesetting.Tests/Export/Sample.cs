@@ -66,6 +66,15 @@ internal static class Sample
         return items;
     }
 
+    /// <summary>All text of some items in drawing order, of those that stand in no group.</summary>
+    public static IEnumerable<TextItem> TextItems(IEnumerable<PageItem> items) => items.SelectMany(item => item switch
+    {
+        TextItem text => [text],
+        TaggedItem tagged => TextItems(tagged.Items),
+        ArtifactItem artifact => TextItems(artifact.Items),
+        _ => [],
+    });
+
     private static Page Cover(StructureElement root)
     {
         var sect = root.Add(Role.Sect);

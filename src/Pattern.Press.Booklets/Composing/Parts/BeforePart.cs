@@ -21,9 +21,7 @@ internal static class BeforePart
         var square = values.One(new LengthValue(CheckMeasures.Square), CheckMeasures.Millimetres);
         var bar = values.One(new LengthValue(CheckMeasures.Bar), CheckMeasures.Inches);
         var (squareSide, barLength) = (values.Length(CheckMeasures.Square, CheckMeasures.Millimetres), values.Length(CheckMeasures.Bar, CheckMeasures.Inches));
-        var checkSquare = new CheckSquare(
-            phrases.Format("before.square.side", ("length", squareSide)),
-            phrases.Format("before.square.bar", ("length", barLength)));
+        var checkSquare = new CheckSquare(squareSide, barLength);
         var alternative = phrases.Format(
             "before.square.alternative",
             ("square", squareSide),

@@ -40,23 +40,14 @@ internal sealed class CalloutElement : BlockElement<CalloutBlock>
             inside.SetText([new TextInline(block.Title)], look, inside.Parent.Add(Role.P), strips);
             for (var i = first; i < strips.Count; i++)
                 strips[i].Keep = Keep.Firm;
-            strips.NoSpace();
-        }
-        else
-        {
-            // The first block inside must not bring room of its own on top of the frame's.
-            strips.Space(session.Styles.Spacing.Block);
         }
 
-        var content = new StripList();
-        inside.LayOut(block.Content, content);
-        for (var i = 0; i < content.Count; i++)
-        {
-            var gap = content[i].Gap;
-            strips.Space(i == 0 && block.Title.Length > 0 ? 0 : gap);
-            strips.Add(content[i]);
-        }
-
+        // The first block's own room above would come on top of the frame's.
+        var content = strips.Count;
+        var gap = content == first ? strips.PendingSpace : 0;
+        inside.LayOut(block.Content, strips);
+        if (strips.Count > content)
+            strips[content].Gap = gap;
         strips.KeepTogether(first, session.TextHeight);
         strips.Space(session.Styles.Spacing.Block);
     }

@@ -12,8 +12,8 @@ internal static class ColumnWidths
 
     /// <summary>
     /// Shares out a width. If every cell can have its words on one line, columns are in proportion to that and the table
-    /// is no wider than reads well; if not, each column gets its narrowest width and a share of the rest in proportion to
-    /// what it lacks.
+    /// is no wider than reads well; if not, short columns get that, and each long one its narrowest width and a share of the
+    /// rest in proportion to what it lacks.
     /// </summary>
     /// <param name="columns">How many columns.</param>
     /// <param name="wishes">What the cells want, their padding included.</param>
@@ -48,8 +48,38 @@ internal static class ColumnWidths
 
         if (leastWidth >= width)
             return [.. min.Select(least => least * width / leastWidth)];
-        var lacking = bestWidth - leastWidth;
-        return [.. min.Select((least, i) => least + ((width - leastWidth) * (max[i] - least) / lacking))];
+        return Squeeze(min, max, width);
+    }
+
+    /// <summary>Columns of few words keep them on one line; those with much to say share what is left.</summary>
+    private static double[] Squeeze(double[] min, double[] max, double width)
+    {
+        var widths = new double[min.Length];
+        var isWide = new bool[min.Length];
+        Array.Fill(isWide, true);
+        var (left, wide, settled) = (width, min.Length, false);
+        while (!settled)
+        {
+            settled = true;
+            for (var i = 0; i < min.Length; i++)
+            {
+                var othersLeast = Enumerable.Range(0, min.Length).Where(other => isWide[other] && other != i).Sum(other => min[other]);
+                if (!isWide[i] || max[i] > left / wide || left - max[i] < othersLeast)
+                    continue;
+                (widths[i], isWide[i], settled) = (max[i], false, false);
+                (left, wide) = (left - max[i], wide - 1);
+            }
+        }
+
+        var least = Enumerable.Range(0, min.Length).Where(i => isWide[i]).Sum(i => min[i]);
+        var lacking = Enumerable.Range(0, min.Length).Where(i => isWide[i]).Sum(i => max[i] - min[i]);
+        for (var i = 0; i < min.Length; i++)
+        {
+            if (isWide[i])
+                widths[i] = min[i] + ((left - least) * (max[i] - min[i]) / lacking);
+        }
+
+        return widths;
     }
 
     private static void Widen(double[] widths, int first, int span, double wanted)

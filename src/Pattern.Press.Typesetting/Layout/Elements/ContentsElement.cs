@@ -24,7 +24,7 @@ internal sealed class ContentsElement : BlockElement<ContentsBlock>
         strips.Space(session.Styles.Spacing.Paragraph);
         foreach (var entry in session.Outline.Entries)
         {
-            if (entry.Level > block.Depth)
+            if (entry.Level > block.Depth || !entry.HasNumber)
                 continue;
             // Entries of a lower level are a list inside the entry above them.
             while (open.Count > 1 && open.Peek().Level > entry.Level)
@@ -86,17 +86,11 @@ internal sealed class ContentsElement : BlockElement<ContentsBlock>
                 return;
             var label = canvas.LabelOf(entry.Destination);
             var right = x + width;
-            if (label.Length > 0)
-            {
-                var run = number.Run(label);
-                // A space first, so that the last word and the number stay apart when they are read.
-                var apart = number.Run(" ");
-                canvas.Tag(link, new TextItem(apart, x + line.Width, baseline, number.Colour));
-                canvas.Tag(link, new TextItem(run, right - run.Width, baseline, number.Colour));
-                right -= run.Width;
-            }
-
-            DrawDots(canvas, x + line.Width, right, x + width, baseline);
+            var run = number.Run(label);
+            // A space first, so that the last word and the number stay apart when they are read.
+            canvas.Tag(link, new TextItem(number.Run(" "), x + line.Width, baseline, number.Colour));
+            canvas.Tag(link, new TextItem(run, right - run.Width, baseline, number.Colour));
+            DrawDots(canvas, x + line.Width, right - run.Width, right, baseline);
         }
 
         /// <summary>Dots stand below each other on all lines, for they are counted from the right margin.</summary>
@@ -111,7 +105,7 @@ internal sealed class ContentsElement : BlockElement<ContentsBlock>
             canvas.Decorate(new PathItem(
                 PathBuilder.Line(first, baseline - 0.2, last + 0.01, baseline - 0.2),
                 null,
-                new Stroke(session.Styles.Palette.Muted, 0.28, [0.001, pitch - 0.001], LineCap.Round)));
+                new Stroke(session.Styles.Palette.Muted, 0.34, [0.001, pitch - 0.001], LineCap.Round)));
         }
     }
 }

@@ -13,6 +13,8 @@ internal sealed class ListElement : BlockElement<ListBlock>
     private const double ItemGap = 0.55;
     private const double LabelRoomEms = 0.5;
     private const double BulletRoomEms = 1.25;
+    // Bullets of text faces are made for text; as marks they want to be larger.
+    private const double BulletSize = 1.3;
     private const double BoxEms = 0.8;
     private const double BoxRoomEms = 1.7;
 
@@ -23,20 +25,23 @@ internal sealed class ListElement : BlockElement<ListBlock>
         var session = column.Session;
         var looks = session.Looks;
         var paragraph = session.Styles.Spacing.Paragraph;
+        var isDash = block.Kind == ListKind.Bulleted && column.BulletDepth % Bullets.Length == 1;
         var labelLook = looks.Body with
         {
             Colour = session.Styles.Palette.Accent,
-            Base = block.Kind == ListKind.Numbered ? Emphasis.Bold : Emphasis.None,
+            Base = isDash ? Emphasis.None : Emphasis.Bold,
+            Size = looks.Body.Size * (block.Kind == ListKind.Bulleted && !isDash ? BulletSize : 1),
             Features = FontFeatures.LiningFigures | FontFeatures.TabularFigures,
         };
+        var em = looks.Body.Size * TextStyle.Point;
         var style = session.Texts.Get(labelLook, Emphasis.None);
-        var labels = LabelsOf(block, column.ListDepth, style);
+        var labels = LabelsOf(block, column.BulletDepth, style);
         var widest = labels.Count == 0 ? 0 : labels.Max(label => label?.Width ?? 0);
         var room = block.Kind switch
         {
-            ListKind.Numbered => widest + (LabelRoomEms * style.Em),
-            ListKind.Checklist => BoxRoomEms * style.Em,
-            _ => BulletRoomEms * style.Em,
+            ListKind.Numbered => widest + (LabelRoomEms * em),
+            ListKind.Checklist => BoxRoomEms * em,
+            _ => BulletRoomEms * em,
         };
 
         var list = column.Parent.Add(Role.L);
@@ -46,6 +51,8 @@ internal sealed class ListElement : BlockElement<ListBlock>
             ListKind.Bulleted => ListNumbering.Disc,
             _ => ListNumbering.None,
         };
+        if (column.ListDepth > 0)
+            strips.NoSpace();
         strips.Space(column.ListDepth == 0 ? paragraph : paragraph * ItemGap);
         for (var i = 0; i < block.Items.Count; i++)
         {
@@ -53,27 +60,26 @@ internal sealed class ListElement : BlockElement<ListBlock>
             HangingLabel hanging;
             if (labels[i] is { } run)
             {
-                var x = block.Kind == ListKind.Numbered ? widest - run.Width : (room - (LabelRoomEms * style.Em) - run.Width) / 2;
+                var x = block.Kind == ListKind.Numbered ? widest - run.Width : (room - (LabelRoomEms * em) - run.Width) / 2;
                 hanging = new TextLabel(item.Add(Role.Lbl), run, column.X + Math.Max(0, x), labelLook.Colour);
             }
             else
             {
-                hanging = new BoxLabel(column.X, BoxEms * style.Em, session.Styles.Palette.Text);
+                hanging = new BoxLabel(column.X, BoxEms * em, session.Styles.Palette.Text);
             }
 
             var first = strips.Count;
-            var inside = column.Inset(room, 0) with { Parent = item.Add(Role.LBody), ListDepth = column.ListDepth + 1 };
-            strips.Space(paragraph * ItemGap);
+            var inside = column.Inset(room, 0) with { Parent = item.Add(Role.LBody), ListDepth = column.ListDepth + 1, BulletDepth = column.BulletDepth + (block.Kind == ListKind.Bulleted ? 1 : 0) };
+            var gap = i == 0 ? strips.PendingSpace : paragraph * ItemGap;
             inside.LayOut(block.Items[i], strips);
             if (strips.Count == first)
                 inside.SetText([new TextInline("\u00A0")], looks.Body, inside.Parent.Add(Role.P), strips);
+            strips[first].Gap = gap;
             strips[first].Labels.Add(hanging);
             strips.NoSpace();
-            strips.Space(paragraph * ItemGap);
         }
 
-        if (column.ListDepth == 0)
-            strips.Space(paragraph);
+        strips.Space(column.ListDepth == 0 ? paragraph : paragraph * ItemGap);
     }
 
     private static List<ShapedRun?> LabelsOf(ListBlock block, int depth, TextStyle style)

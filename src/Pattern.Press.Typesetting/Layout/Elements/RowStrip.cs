@@ -26,6 +26,9 @@ internal sealed class RowStrip(
     /// <summary>The line below the row; null for none.</summary>
     public Stroke? LineBelow { get; init; }
 
+    /// <summary>Where the line below starts, from the table's left.</summary>
+    public double LineBelowFrom { get; init; }
+
     public override string Kind => "A row of the table";
 
     public override double Height => _height;
@@ -36,8 +39,8 @@ internal sealed class RowStrip(
     {
         if (Ground is { } ground)
             canvas.Decorate(new PathItem(PathBuilder.Rectangle(x, y, width, Height), ground, null));
-        DrawLine(canvas, LineAbove, x, y);
-        DrawLine(canvas, LineBelow, x, y + Height);
+        DrawLine(canvas, LineAbove, x, y, 0);
+        DrawLine(canvas, LineBelow, x, y + Height, LineBelowFrom);
         foreach (var cell in cells)
         {
             for (var i = 0; i < cell.Lines.Count; i++)
@@ -49,9 +52,9 @@ internal sealed class RowStrip(
         }
     }
 
-    private void DrawLine(PageCanvas canvas, Stroke? stroke, double x, double y)
+    private void DrawLine(PageCanvas canvas, Stroke? stroke, double x, double y, double from)
     {
         if (stroke is not null)
-            canvas.Decorate(new PathItem(PathBuilder.Line(x, y, x + width, y), null, stroke));
+            canvas.Decorate(new PathItem(PathBuilder.Line(x + from, y, x + width, y), null, stroke));
     }
 }

@@ -125,7 +125,25 @@ internal sealed class TableElement : BlockElement<TableBlock>
                 Repeated = heads,
                 LineAbove = index == 0 && heads.Count == 0 ? new Stroke(_colours.Head, HeadLine) : null,
                 LineBelow = line,
+                LineBelowFrom = last || groupFollows ? 0 : FirstWords(rows[index + 1]),
             };
+        }
+
+        /// <summary>
+        /// Where the first words of a row start: the hairline above leaves out empty cells at its left, for they mean
+        /// that what stands above them holds for this row too.
+        /// </summary>
+        private double FirstWords(TableRow row)
+        {
+            var at = 0;
+            foreach (var cell in row.Cells)
+            {
+                if (cell.Content.Count > 0 || at + cell.ColumnSpan >= _lefts.Length)
+                    break;
+                at += Math.Max(1, cell.ColumnSpan);
+            }
+
+            return _lefts[at];
         }
 
         private List<RowCell> Cells(TableRow row, StructureElement element, bool head)
@@ -144,7 +162,7 @@ internal sealed class TableElement : BlockElement<TableBlock>
                 var left = _lefts[at] + PadSide;
                 var width = _widths[at..(at + span)].Sum() - (2 * PadSide);
                 var paragraph = _paragraphs[cell];
-                var tag = element.Add(head || cell.IsHeader ? Role.TH : Role.TD);
+                var tag = element.Add(head || (cell.IsHeader && !paragraph.IsEmpty) ? Role.TH : Role.TD);
                 tag.ColumnSpan = span;
                 if (tag.Role == Role.TH)
                     tag.Scope = head ? HeaderScope.Column : HeaderScope.Row;

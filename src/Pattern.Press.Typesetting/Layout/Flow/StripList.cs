@@ -16,6 +16,9 @@ internal sealed class StripList
 
     public Strip this[int index] => _strips[index];
 
+    /// <summary>The room above the next strip so far, in millimetres.</summary>
+    public double PendingSpace => _gap;
+
     /// <summary>Asks for room above the next strip, in millimetres.</summary>
     public void Space(double gap) => _gap = Math.Max(_gap, gap);
 

@@ -19,7 +19,7 @@ internal static class LineBreaker
     private const double LinePenalty = 10;
     private const double HyphenPairDemerits = 10_000;
     private const double FitnessDemerits = 10_000;
-    private const double LoneWordDemerits = 60_000;
+    private const double LoneWordDemerits = 400_000;
     private const double OverfullDemerits = 1e12;
     private const double MostBadness = 10_000;
     private const int Fitnesses = 4;
@@ -43,13 +43,11 @@ internal static class LineBreaker
                     if (segments[start].MustBreak)
                         break;
                     width += segments[start].Space;
-                    stretch += segments[start].Stretch;
-                    shrink += segments[start].Shrink;
+                    (stretch, shrink) = Loosen(segments[start], measure, stretch, shrink);
                 }
 
                 width += segments[start].Width;
-                // Spaces shrink only in justified text, and a line that is too long with everything shrunk only grows
-                // as it starts earlier.
+                // A line that is too long with everything shrunk only grows as it starts earlier.
                 if (start < end && width - shrink > measure.Width + Tolerable)
                     break;
                 var line = new Line(start, end, width + segments[end].Hyphen, stretch, shrink, end == count - 1 || segments[end].MustBreak);
@@ -74,8 +72,7 @@ internal static class LineBreaker
         for (var i = start; i < end; i++)
         {
             width += segments[i].Width + segments[i].Space;
-            stretch += segments[i].Stretch;
-            shrink += segments[i].Shrink;
+            (stretch, shrink) = Loosen(segments[i], measure, stretch, shrink);
         }
 
         return Demerits(segments, new Line(start, end, width, stretch, shrink, end == segments.Length - 1 || segments[end].MustBreak), measure, out fitness);
@@ -105,6 +102,10 @@ internal static class LineBreaker
             return stretch > 0 ? missing / stretch : 0;
         return shrink > 0 ? missing / shrink : 0;
     }
+
+    /// <summary>Adds the give of the space after a segment. Spaces of ragged text have none.</summary>
+    private static (double Stretch, double Shrink) Loosen(in Segment segment, LineMeasure measure, double stretch, double shrink) =>
+        measure.Justified ? (stretch + segment.Stretch, shrink + segment.Shrink) : (0, 0);
 
     private static void Consider(ReadOnlySpan<Segment> segments, Line line, LineMeasure measure, double[] best, int[] from)
     {

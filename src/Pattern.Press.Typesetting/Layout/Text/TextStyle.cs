@@ -11,6 +11,11 @@ internal sealed class TextStyle
 
     // The room between a whole number and its fraction: enough to tell 2 1/4 from 21/4, too little to part them.
     private const double FractionSpaceEms = 0.15;
+    private const double FractionSpaceShare = 0.75;
+
+    // Some faces have a space so narrow that words run together at small sizes: a fifth of an em is the least between
+    // words (common practice, no source). Inside measurements the face's own space stays.
+    private const double LeastSpaceEms = 0.2;
 
     private readonly ShapedWords _words;
     private readonly string _language;
@@ -25,7 +30,7 @@ internal sealed class TextStyle
         _words = ShapedWords.Of(face, features, language);
         Scale = size * Point / face.UnitsPerEm;
         Space = _words.Get(" ");
-        SpaceWidth = WidthOf(Space);
+        SpaceWidth = Math.Max(WidthOf(Space), LeastSpaceEms * Em);
     }
 
     public FontFace Face { get; }
@@ -48,14 +53,15 @@ internal sealed class TextStyle
 
     public ShapedWord Space { get; }
 
-    /// <summary>The width of a space in millimetres.</summary>
+    /// <summary>The width of a space between words, in millimetres.</summary>
     public double SpaceWidth { get; }
 
     /// <summary>A space that takes no room, so that words at the ends of lines stay apart in what is read out.</summary>
     public ShapedWord LineEndSpace => _lineEndSpace ??= SpaceOf(-Tracking);
 
     /// <summary>The space between a whole number and its fraction.</summary>
-    public ShapedWord FractionSpace => _fractionSpace ??= SpaceOf((int)Math.Round(FractionSpaceEms * Face.UnitsPerEm));
+    public ShapedWord FractionSpace => _fractionSpace ??=
+        SpaceOf((int)Math.Round(Math.Min(FractionSpaceEms * Face.UnitsPerEm, FractionSpaceShare * Space.Units)));
 
     public ShapedWord Shape(ReadOnlySpan<char> text) => _words.Get(text);
 
