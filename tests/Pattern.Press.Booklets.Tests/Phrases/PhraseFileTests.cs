@@ -92,8 +92,9 @@ public sealed partial class PhraseFileTests
     [Fact]
     public void Each_country_s_spelling_is_its_own()
     {
-        Assert.All(Load("en-GB").Keys, key => Assert.DoesNotMatch(AmericanSpelling(), Load("en-GB").Find(key)));
-        Assert.All(Load("en-US").Keys, key => Assert.DoesNotMatch(BritishSpelling(), Load("en-US").Find(key)));
+        var (british, american) = (Load("en-GB"), Load("en-US"));
+        Assert.All(british.Keys, key => Assert.DoesNotMatch(AmericanSpelling(), british.Find(key)));
+        Assert.All(american.Keys, key => Assert.DoesNotMatch(BritishSpelling(), american.Find(key)));
     }
 
     [Fact]
