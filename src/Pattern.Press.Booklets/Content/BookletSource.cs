@@ -28,6 +28,9 @@ public sealed record BookletSource
     /// <summary>A BCP 47 tag: <c>en-GB</c>.</summary>
     public string Language { get; init; } = "en-GB";
 
+    /// <summary>Where the language is named, or the whole file when it is left to the usual one.</summary>
+    public Place LanguagePlace { get; init; }
+
     /// <summary>What readers may do with the booklet, a sentence or two; empty for none.</summary>
     public string Licence { get; init; } = "";
 
@@ -72,6 +75,9 @@ public sealed record BookletSource
 
     /// <summary>The theme's name.</summary>
     public string Theme { get; init; } = "handout";
+
+    /// <summary>Where the theme is named, or the whole file when it is left to the usual one.</summary>
+    public Place ThemePlace { get; init; }
 
     /// <summary>For how many finished things materials are counted; 1 or more.</summary>
     public int Kits { get; init; } = 1;
@@ -152,6 +158,9 @@ public sealed record StepSource
 
     /// <summary>The step's figure, or null for none.</summary>
     public FigureSource? Figure { get; init; }
+
+    /// <summary>Where the step's front matter starts.</summary>
+    public Place Place => new(File, 1);
 
     /// <summary>How long it takes, in minutes, or null.</summary>
     public int? Minutes { get; init; }

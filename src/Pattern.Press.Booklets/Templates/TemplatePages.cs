@@ -46,7 +46,7 @@ public static class TemplatePages
                 pages.Count + 1, count, name, Bookmark(i == 0 ? job.Words.Say("template.shared") : null), Level()));
         }
 
-        return new FixedPart(pages, null) { Title = job.Words.Say("template.title") };
+        return new FixedPart(pages, "T") { Title = job.Words.Say("template.title") };
 
         string? Bookmark(string? own) => pages.Count == 0 ? job.Words.Say("template.title") : own;
         int Level() => pages.Count == 0 ? 1 : 2;

@@ -62,10 +62,13 @@ internal sealed record PieceAssembly
     }
 
     // Walked the other way, the panels' sides are the border of what lies between them and the edge of the sheet.
-    private IReadOnlyList<Waste> WasteAround(IEnumerable<Edge> sides)
+    private IReadOnlyList<Waste> WasteAround(IReadOnlyList<Edge> sides)
     {
         var sheet = Outline.Rectangle(0, 0, Sheet.Width.Millimetres, Sheet.Height.Millimetres);
-        var loops = LineWork.Border(sheet.Edges.Concat(sides.Select(side => side.Reversed)));
+
+        // Where an arc touches the edge of the sheet the waste on both sides of it must part.
+        var touching = sides.SelectMany(side => side.Turns).Where(turn => sheet.DistanceTo(turn) < LineWork.Tolerance);
+        var loops = LineWork.Border(sheet.Edges.Concat(sides.Select(side => side.Reversed)), touching);
         var outer = loops.Where(loop => loop.Area > 0)
             .OrderBy(loop => loop.Bounds.Top).ThenBy(loop => loop.Bounds.Left).ToArray();
         var holes = loops.Where(loop => loop.Area < 0).ToLookup(hole =>

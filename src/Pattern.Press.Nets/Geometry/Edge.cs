@@ -9,8 +9,11 @@ namespace Pattern.Press.Nets;
 /// </param>
 public readonly record struct Edge(Point From, Point To, double Bulge = 0)
 {
-    /// <summary>Whether it is an arc.</summary>
-    public bool IsArc => Bulge != 0;
+    // An arc flatter than this rises less than a nanometre above a chord of 200 mm, and its centre would be lost in rounding.
+    private const double Flattest = 1e-8;
+
+    /// <summary>Whether it is an arc; one too flat to be told from a straight line is taken as straight.</summary>
+    public bool IsArc => Math.Abs(Bulge) > Flattest;
 
     /// <summary>The same side, walked the other way.</summary>
     public Edge Reversed => new(To, From, -Bulge);
@@ -19,7 +22,7 @@ public readonly record struct Edge(Point From, Point To, double Bulge = 0)
     public double Chord => From.DistanceTo(To);
 
     /// <summary>How far it turns, in radians, positive when clockwise as seen on the page; 0 for a straight line.</summary>
-    public double Sweep => 4 * Math.Atan(Bulge);
+    public double Sweep => IsArc ? 4 * Math.Atan(Bulge) : 0;
 
     /// <summary>The radius of an arc in millimetres; infinite for a straight line.</summary>
     public double Radius => IsArc ? Chord * (1 + (Bulge * Bulge)) / (4 * Math.Abs(Bulge)) : double.PositiveInfinity;
@@ -50,19 +53,10 @@ public readonly record struct Edge(Point From, Point To, double Bulge = 0)
         {
             var (left, right) = From.X < To.X ? (From.X, To.X) : (To.X, From.X);
             var (top, bottom) = From.Y < To.Y ? (From.Y, To.Y) : (To.Y, From.Y);
-            if (IsArc)
+            foreach (var turn in Turns)
             {
-                var (centre, radius) = (Centre, Radius);
-                for (var quarter = 0; quarter < 4; quarter++)
-                {
-                    var angle = quarter * Math.PI / 2;
-                    if (!SweepsOver(angle))
-                        continue;
-                    var x = centre.X + (radius * Math.Cos(angle));
-                    var y = centre.Y + (radius * Math.Sin(angle));
-                    (left, right) = (Math.Min(left, x), Math.Max(right, x));
-                    (top, bottom) = (Math.Min(top, y), Math.Max(bottom, y));
-                }
+                (left, right) = (Math.Min(left, turn.X), Math.Max(right, turn.X));
+                (top, bottom) = (Math.Min(top, turn.Y), Math.Max(bottom, turn.Y));
             }
 
             return new Bounds(left, top, right, bottom);
@@ -119,6 +113,21 @@ public readonly record struct Edge(Point From, Point To, double Bulge = 0)
 
         for (var i = 0; i < steps; i++)
             yield return At((double)i / steps);
+    }
+
+    /// <summary>The points at which an arc runs level or upright.</summary>
+    internal IEnumerable<Point> Turns
+    {
+        get
+        {
+            if (!IsArc)
+                yield break;
+            for (var quarter = 0; quarter < 4; quarter++)
+            {
+                if (SweepsOver(quarter * Math.PI / 2))
+                    yield return Centre + (quarter switch { 0 => new(1, 0), 1 => new(0, 1), 2 => new(-1, 0), _ => new Point(0, -1) } * Radius);
+            }
+        }
     }
 
     /// <summary>How far along it, from 0 to 1, the point of it that is nearest to a point lies.</summary>

@@ -39,9 +39,9 @@ internal sealed class LineWork
 
     /// <summary>The border of the union of regions whose insides do not overlap: loops that touch themselves nowhere,
     /// clockwise around the union and anticlockwise around holes in it.</summary>
-    public static IReadOnlyList<Outline> Border(IEnumerable<Edge> edges)
+    public static IReadOnlyList<Outline> Border(IEnumerable<Edge> edges, params IEnumerable<Point> furtherCorners)
     {
-        var work = new LineWork(edges, []);
+        var work = new LineWork(edges, furtherCorners);
         return work.Loops(work.Uncancelled());
     }
 

@@ -31,6 +31,7 @@ public enum Hand
 /// <param name="For">The face or faces it is for, in a maker's words: <c>the two long walls</c>; null for a piece.</param>
 /// <param name="Hand">Which of a mirrored pair.</param>
 /// <param name="Goes">For a mat, the piece it is glued on, by id; null for a piece.</param>
+/// <param name="On">For a mat, the kinds of that piece's panels that it is glued on; null for a piece.</param>
 public sealed record Part(
     Piece Piece,
     PartKind Kind,
@@ -38,4 +39,5 @@ public sealed record Part(
     int Quantity,
     string? For = null,
     Hand Hand = Hand.Either,
-    string? Goes = null);
+    string? Goes = null,
+    IReadOnlyList<string>? On = null);

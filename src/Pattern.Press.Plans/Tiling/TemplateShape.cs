@@ -26,7 +26,7 @@ internal sealed class TemplateShape
         Point Place(Point point) => QuarterTurn.OnTemplate(piece, turned, point);
         foreach (var panel in piece.Panels)
         {
-            var corners = Flatten(panel.Outline).Select(Place).ToArray();
+            var corners = panel.Outline.Flattened(Sagitta).Select(Place).ToArray();
             _panels.Add(corners);
             var (left, right) = (corners.Min(c => c.X), corners.Max(c => c.X));
             var (top, bottom) = (corners.Min(c => c.Y), corners.Max(c => c.Y));
@@ -126,35 +126,6 @@ internal sealed class TemplateShape
             sides.Sort();
             for (var i = 0; i + 1 < sides.Count; i += 2)
                 found.Add((Math.Min(sides[i].Least, sides[i + 1].Least), Math.Max(sides[i].Most, sides[i + 1].Most)));
-        }
-    }
-
-    private static IEnumerable<Point> Flatten(Outline outline)
-    {
-        foreach (var edge in outline.Edges)
-        {
-            yield return edge.From;
-            if (!edge.IsArc)
-                continue;
-            var angle = 4 * Math.Atan(Math.Abs(edge.Bulge));
-            var chord = edge.From.DistanceTo(edge.To);
-            var radius = chord / 2 / Math.Sin(angle / 2);
-            var step = 2 * Math.Acos(Math.Max(0, 1 - (Sagitta / radius)));
-            var parts = Math.Max(2, (int)Math.Ceiling(angle / step));
-
-            // The centre lies on the chord's bisector, on the side the bulge turns towards (clockwise, y down).
-            var middle = (edge.From + edge.To) * 0.5;
-            var along = (edge.To - edge.From) * (1 / chord);
-            var toCentre = radius * Math.Cos(angle / 2) * Math.Sign(edge.Bulge);
-            var centre = new Point(middle.X - (along.Y * toCentre), middle.Y + (along.X * toCentre));
-            var spoke = edge.From - centre;
-            for (var i = 1; i < parts; i++)
-            {
-                var turn = angle * i / parts * Math.Sign(edge.Bulge);
-                yield return new Point(
-                    centre.X + (spoke.X * Math.Cos(turn)) - (spoke.Y * Math.Sin(turn)),
-                    centre.Y + (spoke.X * Math.Sin(turn)) + (spoke.Y * Math.Cos(turn)));
-            }
         }
     }
 }

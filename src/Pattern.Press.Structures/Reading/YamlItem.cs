@@ -1,5 +1,6 @@
 using System.Globalization;
 using Pattern.Press.Measure;
+using YamlDotNet.Core;
 using YamlDotNet.RepresentationModel;
 
 namespace Pattern.Press.Structures.Reading;
@@ -23,6 +24,18 @@ public sealed class YamlItem
 
     /// <summary>Where the value starts.</summary>
     public Place Place { get; }
+
+    /// <summary>
+    /// Where the text itself starts, behind an opening quotation mark; the column is 0 when the text runs over several
+    /// lines, so that columns within it cannot be told.
+    /// </summary>
+    public Place TextPlace => _node switch
+    {
+        YamlScalarNode { Style: ScalarStyle.Literal or ScalarStyle.Folded } => Place with { Line = Place.Line + 1, Column = 0 },
+        YamlScalarNode when _node.Start.Line != _node.End.Line => Place with { Column = 0 },
+        YamlScalarNode { Style: ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted } => Place with { Column = Place.Column + 1 },
+        _ => Place,
+    };
 
     /// <summary>The text, when the value is one; else null.</summary>
     public string? Scalar => (_node as YamlScalarNode)?.Value;

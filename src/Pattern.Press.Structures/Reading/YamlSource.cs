@@ -14,11 +14,18 @@ public static class YamlSource
     /// <returns>The mapping, or null when the text is broken (and a problem was noted).</returns>
     public static YamlMap? Read(string text, string file, Problems problems, int firstLine = 1)
     {
+        if (YamlNesting.TooDeep(text) is { } deep)
+        {
+            problems.Error(new Place(file, firstLine + deep), "The YAML nests too deep here to be read.");
+            return null;
+        }
+
+        using var reader = new StringReader(text);
+        var parser = new Parser(reader);
         try
         {
             var stream = new YamlStream();
-            using var reader = new StringReader(text);
-            stream.Load(reader);
+            stream.Load(parser);
             if (stream.Documents.Count == 0)
                 return new YamlMap(new YamlMappingNode(), file, firstLine - 1, new Place(file, firstLine), problems);
             if (stream.Documents[0].RootNode is YamlMappingNode map)
@@ -30,6 +37,17 @@ public static class YamlSource
         {
             var place = new Place(file, (int)broken.Start.Line + firstLine - 1, (int)broken.Start.Column);
             problems.Error(place, $"The YAML cannot be read here: {Plain(broken)}.", "Check the indentation, the colons and the quotation marks of this line and the one above.");
+            return null;
+        }
+        catch (InvalidOperationException)
+        {
+            // A bracket that is never closed makes some versions of the library lose their own place; what was read last
+            // is then as near as one comes.
+            var last = parser.Current?.Start;
+            problems.Error(
+                new Place(file, (int)(last?.Line ?? 1) + firstLine - 1, (int)(last?.Column ?? 0)),
+                "The YAML cannot be read from here on: a [list] or a {mapping} may never be closed.",
+                "Look for a “[” without its “]”, or a “{” without its “}”, and check the indentation.");
             return null;
         }
         catch (ArgumentException broken)

@@ -1,12 +1,21 @@
 using HarfBuzzSharp;
+using SkiaSharp;
 
 namespace Pattern.Press.Typesetting.Fonts;
 
 /// <summary>One face of a typeface: a static TrueType file, with the measures layout needs. Safe to share between threads.</summary>
 public sealed class FontFace : IDisposable
 {
+    // A booklet has some thousand different words; forms of one text differ by features and language.
+    private const int ShapedTexts = 8192;
+
+    // Two booklets with two versions of each, and room for more.
+    private const int KeptSubsets = 16;
+
     private readonly Blob _blob;
     private readonly Face _face;
+    private readonly BoundedCache<GlyphSet, FontSubset> _subsets = new(KeptSubsets);
+    private readonly Lazy<SKTypeface> _typeface;
 
     /// <summary>Opens a face.</summary>
     /// <param name="bytes">The whole font file.</param>
@@ -31,11 +40,16 @@ public sealed class FontFace : IDisposable
         ItalicAngle = tables.ItalicAngle;
         WeightClass = tables.WeightClass;
         PostScriptName = tables.PostScriptName;
+        FamilyName = tables.FamilyName;
         BoundingBox = tables.BoundingBox;
         Advances = tables.Advances;
         Font = new Font(_face);
         Font.SetFunctionsOpenType();
         Font.SetScale(UnitsPerEm, UnitsPerEm);
+
+        // Only what cannot change any more may be shared between threads.
+        HarfBuzzNative.FontMakeImmutable(Font.Handle);
+        _typeface = new Lazy<SKTypeface>(OpenTypeface);
     }
 
     /// <summary>The font file.</summary>
@@ -46,6 +60,9 @@ public sealed class FontFace : IDisposable
 
     /// <summary>The name PDF and print systems know the face by.</summary>
     public string PostScriptName { get; }
+
+    /// <summary>The name people know the typeface by.</summary>
+    public string FamilyName { get; }
 
     /// <summary>Font units in one em.</summary>
     public int UnitsPerEm { get; }
@@ -80,11 +97,37 @@ public sealed class FontFace : IDisposable
     /// <summary>The shaping engine's view of the face.</summary>
     internal Font Font { get; }
 
+    /// <summary>The glyphs of texts shaped before; they do not depend on the size.</summary>
+    internal BoundedCache<(string Text, FontFeatures Features, string Language), ShapedGlyph[]> Shaped { get; } = new(ShapedTexts);
+
+    /// <summary>The picture library's view of the face.</summary>
+    internal SKTypeface Typeface => _typeface.Value;
+
+    /// <summary>The font file cut down to some glyphs.</summary>
+    internal FontSubset Subset(GlyphSet glyphs)
+    {
+        if (!_subsets.TryGet(glyphs, out var subset))
+        {
+            subset = Subsetter.Subset(_face.Handle, PostScriptName, glyphs);
+            _subsets.Add(glyphs, subset);
+        }
+
+        return subset;
+    }
+
     /// <inheritdoc/>
     public void Dispose()
     {
+        if (_typeface.IsValueCreated)
+            _typeface.Value.Dispose();
         Font.Dispose();
         _face.Dispose();
         _blob.Dispose();
+    }
+
+    private SKTypeface OpenTypeface()
+    {
+        using var data = SKData.CreateCopy(Bytes);
+        return SKTypeface.FromData(data) ?? throw new FormatException($"The font {Name} cannot be drawn.");
     }
 }

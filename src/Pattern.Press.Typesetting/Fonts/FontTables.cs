@@ -42,6 +42,8 @@ internal sealed class FontTables
 
     public string PostScriptName { get; private set; } = "";
 
+    public string FamilyName { get; private set; } = "";
+
     public (int Left, int Bottom, int Right, int Top) BoundingBox { get; private set; }
 
     public ushort[] Advances { get; private set; } = [];
@@ -78,10 +80,12 @@ internal sealed class FontTables
         CapHeight = hasHeights ? S16(os2 + 88) : UnitsPerEm * 7 / 10;
         ItalicAngle = (int)U32(Table("post") + 4) / 65536.0;
         _ = Table("glyf");
-        PostScriptName = ReadPostScriptName();
+        PostScriptName = ReadName(6) ?? "Unnamed";
+        // The typographic family if there is one, else the family.
+        FamilyName = ReadName(16) ?? ReadName(1) ?? PostScriptName;
     }
 
-    private string ReadPostScriptName()
+    private string? ReadName(int id)
     {
         var name = Table("name");
         int count = U16(name + 2);
@@ -89,7 +93,7 @@ internal sealed class FontTables
         for (var i = 0; i < count; i++)
         {
             var at = name + 6 + (12 * i);
-            if (U16(at + 6) != 6)
+            if (U16(at + 6) != id)
                 continue;
             var raw = _bytes.AsSpan(strings + U16(at + 10), U16(at + 8));
             var text = U16(at) == 1 ? Encoding.ASCII.GetString(raw) : Encoding.BigEndianUnicode.GetString(raw);
@@ -97,7 +101,7 @@ internal sealed class FontTables
                 return text;
         }
 
-        return "Unnamed";
+        return null;
     }
 
     private int Table(string tag) => _tables.TryGetValue(tag, out var table)

@@ -6,6 +6,12 @@ namespace Pattern.Press.Typesetting.Fonts;
 /// <summary>Turns text into glyphs with HarfBuzz. Safe to use from several threads.</summary>
 public static class Shaper
 {
+    // Words come again and again; whole paragraphs hardly ever do.
+    private const int LongestKept = 64;
+
+    // One list for each combination of features.
+    private static readonly Feature[][] _featureLists = [.. Enumerable.Range(0, 32).Select(features => FeatureList((FontFeatures)features))];
+
     /// <summary>Shapes left-to-right text in one face.</summary>
     /// <param name="text">The text; must not hold line breaks.</param>
     /// <param name="face">The face.</param>
@@ -16,21 +22,12 @@ public static class Shaper
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(face);
-        using var buffer = new Buffer { ClusterLevel = ClusterLevel.MonotoneCharacters };
-        buffer.AddUtf16(text);
-        buffer.Direction = Direction.LeftToRight;
-        buffer.Script = Script.Latin;
-        buffer.Language = new Language(language);
-        face.Font.Shape(buffer, FeatureList(features));
-        var infos = buffer.GetGlyphInfoSpan();
-        var positions = buffer.GetGlyphPositionSpan();
-        var glyphs = new ShapedGlyph[infos.Length];
-        for (var i = 0; i < infos.Length; i++)
+        if (text.Length > LongestKept)
+            return new ShapedRun(face, size, text, Glyphs(text, face, features, language));
+        if (!face.Shaped.TryGet((text, features, language), out var glyphs))
         {
-            var start = (int)infos[i].Cluster;
-            var first = i == 0 || infos[i - 1].Cluster != infos[i].Cluster;
-            var length = first ? ClusterEnd(infos, i, text.Length) - start : 0;
-            glyphs[i] = new ShapedGlyph((ushort)infos[i].Codepoint, positions[i].XAdvance, positions[i].XOffset, positions[i].YOffset, start, length);
+            glyphs = Glyphs(text, face, features, language);
+            face.Shaped.Add((text, features, language), glyphs);
         }
 
         return new ShapedRun(face, size, text, glyphs);
@@ -46,6 +43,28 @@ public static class Shaper
         }
 
         return true;
+    }
+
+    private static ShapedGlyph[] Glyphs(string text, FontFace face, FontFeatures features, string language)
+    {
+        using var buffer = new Buffer { ClusterLevel = ClusterLevel.MonotoneCharacters };
+        buffer.AddUtf16(text);
+        buffer.Direction = Direction.LeftToRight;
+        buffer.Script = Script.Latin;
+        buffer.Language = new Language(language);
+        face.Font.Shape(buffer, _featureLists[(int)features & (_featureLists.Length - 1)]);
+        var infos = buffer.GetGlyphInfoSpan();
+        var positions = buffer.GetGlyphPositionSpan();
+        var glyphs = new ShapedGlyph[infos.Length];
+        for (var i = 0; i < infos.Length; i++)
+        {
+            var start = (int)infos[i].Cluster;
+            var first = i == 0 || infos[i - 1].Cluster != infos[i].Cluster;
+            var length = first ? ClusterEnd(infos, i, text.Length) - start : 0;
+            glyphs[i] = new ShapedGlyph((ushort)infos[i].Codepoint, positions[i].XAdvance, positions[i].XOffset, positions[i].YOffset, start, length);
+        }
+
+        return glyphs;
     }
 
     private static int ClusterEnd(ReadOnlySpan<GlyphInfo> infos, int at, int textLength)

@@ -27,6 +27,9 @@ public sealed class StructureElement
     /// <summary>A title for sections in navigation panes; null mostly.</summary>
     public string? Title { get; set; }
 
+    /// <summary>The language of its content as a BCP 47 tag, where it differs from the document's; null mostly.</summary>
+    public string? Language { get; set; }
+
     /// <summary>For a header cell, what it heads.</summary>
     public HeaderScope? Scope { get; set; }
 

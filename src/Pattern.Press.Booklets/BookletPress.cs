@@ -1,0 +1,93 @@
+using Pattern.Press.Booklets.Composing;
+using Pattern.Press.Booklets.Content;
+using Pattern.Press.Measure;
+using Pattern.Press.Structures.Reading;
+using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Export.Pdf;
+using Pattern.Press.Typesetting.Layout;
+using Pattern.Press.Typesetting.Pages;
+
+namespace Pattern.Press.Booklets;
+
+/// <summary>Makes booklets: from a content folder to finished files, in memory. Safe to use from several threads.</summary>
+/// <param name="resources">Where the catalogue, the phrases and the themes lie.</param>
+public sealed class BookletPress(Resources resources)
+{
+    /// <summary>Makes a booklet, one file for each paper.</summary>
+    /// <param name="folder">The content folder.</param>
+    /// <param name="options">What is wanted different from what the booklet says.</param>
+    /// <param name="problems">Where everything that is wrong goes, in one go.</param>
+    /// <param name="progress">Hears what is going on, a few words each time.</param>
+    /// <returns>The files, or null when there are errors.</returns>
+    public IReadOnlyList<BuiltBooklet>? Build(string folder, BuildOptions options, Problems problems, IProgress<string>? progress = null)
+    {
+        var pages = LayOut(folder, options, problems, progress);
+        if (pages is null)
+            return null;
+        progress?.Report("writing");
+        return InParallel(pages, page => new BuiltBooklet(
+            $"{page.Name}-{page.Paper.Id}.pdf",
+            Export(page.Document),
+            page.Document.Pages.Count,
+            page.TemplatePages));
+    }
+
+    /// <summary>Does everything but write: reads, fits, composes and lays out, and so finds every problem there is.</summary>
+    /// <returns>What was proven, each a line with the numbers found.</returns>
+    public IReadOnlyList<string> Check(string folder, Problems problems)
+    {
+        var context = Preparation.Prepare(folder, new BuildOptions(), resources, problems);
+        if (context is null)
+            return [];
+        LayOut(context, context.Source.Papers, problems, progress: null);
+        return Proofs.Lines(context);
+    }
+
+    /// <summary>Lays a booklet out on its papers, without writing it: for previews and tests.</summary>
+    public IReadOnlyList<LaidOutBooklet>? LayOut(string folder, BuildOptions options, Problems problems, IProgress<string>? progress = null)
+    {
+        progress?.Report("reading and fitting");
+        var context = Preparation.Prepare(folder, options, resources, problems);
+        return context is null ? null : LayOut(context, Papers(context.Source, options), problems, progress);
+    }
+
+    private static List<LaidOutBooklet>? LayOut(BookletContext context, IReadOnlyList<PaperSize> papers, Problems problems, IProgress<string>? progress)
+    {
+        progress?.Report("laying out");
+        var made = InParallel(papers, paper =>
+        {
+            var found = new Problems();
+            var book = new Composer(context, paper).Compose(found);
+            var misfits = new List<LayoutProblem>();
+            var document = BookLayout.LayOut(book, context.Styles, misfits);
+            foreach (var misfit in misfits)
+                found.Error(new Place(misfit.Source?.File ?? "booklet.md", misfit.Source?.Line ?? 0), misfit.Message);
+            var templates = book.Parts.OfType<FixedPart>().Where(part => part.LabelPrefix is not null).Sum(part => part.Pages.Count);
+            return (Booklet: new LaidOutBooklet(context.Source.Name, paper, document, templates), Found: found);
+        });
+        foreach (var problem in made.SelectMany(one => one.Found.All))
+            problems.Add(problem);
+        return problems.HasErrors ? null : [.. made.Select(one => one.Booklet)];
+    }
+
+    private static IReadOnlyList<PaperSize> Papers(BookletSource source, BuildOptions options) =>
+        options.Papers.Count > 0 ? options.Papers : source.Papers;
+
+    private static byte[] Export(PressDocument document)
+    {
+        using var bytes = new MemoryStream();
+        PdfExporter.Write(document, bytes);
+        return bytes.ToArray();
+    }
+
+    // The order of the results is that of the inputs, whatever the machine does.
+    private static List<TOut> InParallel<TIn, TOut>(IReadOnlyList<TIn> inputs, Func<TIn, TOut> make) =>
+        inputs.Count == 1 ? [make(inputs[0])] : [.. inputs.AsParallel().AsOrdered().Select(make)];
+}
+
+/// <summary>A booklet laid out for one paper.</summary>
+/// <param name="Name">The booklet's name.</param>
+/// <param name="Paper">The paper.</param>
+/// <param name="Document">The pages.</param>
+/// <param name="TemplatePages">How many of them are templates.</param>
+public sealed record LaidOutBooklet(string Name, PaperSize Paper, PressDocument Document, int TemplatePages);

@@ -1,0 +1,36 @@
+using Pattern.Press.Booklets.Content;
+using Pattern.Press.Booklets.Phrases;
+using Pattern.Press.Measure;
+using Pattern.Press.Structures;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Typesetting.Styles;
+
+namespace Pattern.Press.Booklets.Composing;
+
+/// <summary>Everything the parts of a booklet are composed from.</summary>
+internal sealed record BookletContext
+{
+    /// <summary>The content.</summary>
+    public required BookletSource Source { get; init; }
+
+    /// <summary>The structure.</summary>
+    public required Structure Structure { get; init; }
+
+    /// <summary>The fit on the metric ruler.</summary>
+    public required Model Metric { get; init; }
+
+    /// <summary>The fit on the inch ruler.</summary>
+    public required Model Imperial { get; init; }
+
+    /// <summary>The program's own words.</summary>
+    public required PhraseBook Phrases { get; init; }
+
+    /// <summary>The look.</summary>
+    public required StyleSheet Styles { get; init; }
+
+    /// <summary>The fit that templates and figures are drawn from.</summary>
+    public Model Primary => Source.Primary == UnitSystem.Metric ? Metric : Imperial;
+
+    /// <summary>The other fit.</summary>
+    public Model Secondary => Source.Primary == UnitSystem.Metric ? Imperial : Metric;
+}

@@ -1,0 +1,56 @@
+using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Measure;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Typesetting.Blocks;
+
+namespace Pattern.Press.Booklets.Composing.Parts;
+
+/// <summary>What to know before beginning: how to print so that it measures true, and what can hurt.</summary>
+internal static class BeforePart
+{
+    private static readonly string[] Care =
+    [
+        "before.care.knives", "before.care.glue", "before.care.hot", "before.care.small", "before.care.contents",
+        "before.care.children",
+    ];
+
+    /// <summary>Composes the part.</summary>
+    public static FlowPart Compose(BookletContext context, ValueText values, PaperSize paper)
+    {
+        var phrases = context.Phrases;
+        var square = values.One(new LengthValue(CheckMeasures.Square), CheckMeasures.Millimetres);
+        var bar = values.One(new LengthValue(CheckMeasures.Bar), CheckMeasures.Inches);
+        var (squareSide, barLength) = (values.Length(CheckMeasures.Square, CheckMeasures.Millimetres), values.Length(CheckMeasures.Bar, CheckMeasures.Inches));
+        var checkSquare = new CheckSquare(squareSide, barLength);
+        var alternative = phrases.Format(
+            "before.square.alternative",
+            ("square", squareSide),
+            ("bar", barLength));
+        var care = Care.Select(key => phrases.Inlines(key))
+            .Concat(context.Source.Cautions.Select(Words.Plain));
+        return new FlowPart(
+            [
+                Words.Heading(1, phrases["before.title"], "before"),
+                Words.Phrase(phrases, "before.lead", ParagraphKind.Lead),
+                Words.Heading(2, phrases["before.print.title"], "print"),
+                Words.Bullets([
+                    phrases.Inlines("before.print.setting"),
+                    phrases.Inlines("before.print.paper", ("paper", Words.Plain(paper.Name))),
+                    phrases.Inlines("before.print.thin"),
+                    phrases.Inlines("before.print.draft"),
+                ]),
+                new KeepTogetherBlock(
+                [
+                    Words.Heading(2, phrases["before.square.title"], "check-square"),
+                    new BesideBlock(
+                        [
+                            Words.Phrase(phrases, "before.square.text", ParagraphKind.Body, ("square", square), ("bar", bar)),
+                            Words.Phrase(phrases, "before.square.wrong"),
+                        ],
+                        new FigureBlock(checkSquare, alternative, [], FigureWidth.Small)),
+                ]),
+                new CalloutBlock(CalloutKind.Caution, phrases["before.care.title"], [Words.Bullets(care)]),
+            ])
+        { Title = phrases["before.title"] };
+    }
+}

@@ -1,0 +1,36 @@
+using Pattern.Press.Measure;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Typesetting.Blocks;
+
+namespace Pattern.Press.Booklets.Composing.Parts;
+
+/// <summary>What was checked about the fit, in both columns.</summary>
+internal static class ChecksPart
+{
+    /// <summary>The table of checks, below its heading.</summary>
+    public static IReadOnlyList<Block> Compose(BookletContext context, ValueText values)
+    {
+        var phrases = context.Phrases;
+        var there = context.Secondary.Checks.ToDictionary(check => check.Name, StringComparer.Ordinal);
+        var rows = context.Primary.Checks
+            .Where(check => there.ContainsKey(check.Name))
+            .Select(here => new TableRow(
+            [
+                Words.Head(here.Name),
+                Cell(values, here.Found, there[here.Name].Found),
+                Cell(values, here.Least, there[here.Name].Least),
+            ]));
+        return
+        [
+            Words.Heading(2, phrases["measurements.checks.title"], "checked"),
+            Words.Phrase(phrases, "measurements.checks.lead"),
+            new TableBlock(
+                [ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Right],
+                [new TableRow([Words.Head(phrases["measurements.what"]), Words.Head(phrases["measurements.checks.found"]), Words.Head(phrases["measurements.checks.least"])])],
+                [.. rows]),
+        ];
+    }
+
+    private static TableCell Cell(ValueText values, Length here, Length there) =>
+        new(values.Both(new LengthValue(here), new LengthValue(there)));
+}

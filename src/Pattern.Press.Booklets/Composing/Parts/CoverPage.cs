@@ -1,0 +1,105 @@
+using Pattern.Press.Measure;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Fonts;
+using Pattern.Press.Typesetting.Pages;
+using Pattern.Press.Typesetting.Structure;
+using Pattern.Press.Typesetting.Styles;
+
+namespace Pattern.Press.Booklets.Composing.Parts;
+
+/// <summary>The cover: the title, a drawing of the finished thing, its size, and who made it.</summary>
+internal sealed class CoverPage(BookletContext context, ValueText values)
+{
+    private const double MillimetresPerPoint = 25.4 / 72;
+    private readonly StyleSheet _styles = context.Styles;
+    private readonly List<FixedContent> _contents = [];
+
+    /// <summary>Lays out the cover on a page.</summary>
+    public FixedPart Compose(double width, double height)
+    {
+        var field = _styles.Cover == CoverStyle.Field;
+        var left = _styles.Spacing.Left;
+        var right = width - _styles.Spacing.Right;
+        var measure = right - left;
+        var titleColour = field ? _styles.Palette.CoverText : _styles.Palette.Heading;
+        var lineColour = field ? _styles.Palette.CoverText : _styles.Palette.Muted;
+
+        // The title block stands on a field of about two fifths of the page, or hangs below a short rule.
+        var title = Lines(context.Source.Title, _styles.Display.Bold, _styles.Scale.Title, measure);
+        var titleLeading = _styles.Scale.Title * 1.12 * MillimetresPerPoint;
+        var subtitle = Lines(context.Source.Subtitle, _styles.Text.Regular, _styles.Scale.Lead * 1.15, measure);
+        var subtitleLeading = _styles.Scale.Lead * 1.15 * 1.35 * MillimetresPerPoint;
+        var top = field ? height * 0.11 : height * 0.12;
+        var fieldHeight = top + (title.Count * titleLeading) + (subtitle.Count * subtitleLeading) + (height * 0.055);
+        if (field)
+            _contents.Add(Decoration(new PathItem(PathBuilder.Rectangle(0, 0, width, fieldHeight), _styles.Palette.CoverGround, null)));
+        else
+            _contents.Add(Decoration(new PathItem(PathBuilder.Line(left, top - 6, left + 24, top - 6), null, new Stroke(_styles.Palette.Accent, 1.2))));
+
+        var y = Add(Role.H1, title, left, top + (_styles.Scale.Title * 0.75 * MillimetresPerPoint), titleLeading, titleColour);
+        if (subtitle.Count > 0)
+            Add(Role.P, subtitle, left, y + (subtitleLeading * 1.25), subtitleLeading, field ? _styles.Palette.CoverText : _styles.Palette.Text);
+
+        // The last lines, from the bottom up.
+        var small = _styles.Scale.Body;
+        var leading = _styles.Scale.Leading * MillimetresPerPoint;
+        var foot = height - _styles.Spacing.Bottom;
+        var size = Lines(FinishedSize(), _styles.Text.Regular, small, measure);
+        var maker = Lines(Maker(), _styles.Text.Bold, small, measure);
+        var footTop = foot - ((size.Count + maker.Count) * leading) - 2;
+
+        var room = footTop - fieldHeight - 16;
+        var drawn = FinishedFigure.Cover(context).Draw(measure, room, _styles);
+        var x = left + ((measure - drawn.Width) / 2);
+        var drawingTop = fieldHeight + 8 + ((room - drawn.Height) / 2);
+        _contents.Add(new FixedContent(Role.Figure, [new GroupItem(Transform.Move(x, drawingTop), null, drawn.Items)], FinishedFigure.AlternativeText(context, values))
+        {
+            Box = (x, drawingTop, drawn.Width, drawn.Height),
+        });
+
+        _contents.Add(Decoration(new PathItem(PathBuilder.Line(left, footTop - 2, right, footTop - 2), null, new Stroke(_styles.Palette.Rule, 0.2))));
+        var line = footTop + leading;
+        if (maker.Count > 0)
+            line = Add(Role.P, maker, left, line, leading, _styles.Palette.Text) + leading;
+        Add(Role.P, size, left, line, leading, field ? _styles.Palette.Muted : lineColour);
+
+        var page = new FixedPage
+        {
+            Width = width,
+            Height = height,
+            Contents = _contents,
+            Destination = "cover",
+            Bookmark = context.Phrases["cover.bookmark"],
+        };
+        return new FixedPart([page], LabelPrefix: null) { Title = context.Phrases["cover.bookmark"] };
+    }
+
+    private string Maker() => context.Source.Maker.Length > 0 ? context.Phrases.Format("cover.maker", ("maker", context.Source.Maker)) : "";
+
+    private string FinishedSize()
+    {
+        if (FinishedSizes.Of(context.Primary) is not { } here || FinishedSizes.Of(context.Secondary) is not { } there)
+            return "";
+        return $"{context.Phrases["cover.finished"]}: {Outside(here, context.Primary)} ({Outside(there, context.Secondary)})";
+    }
+
+    private string Outside((Length Width, Length Depth, Length Height) size, Model model) => context.Phrases.Format(
+        "cover.size",
+        ("width", values.Length(size.Width, model.Kit.Ruler)),
+        ("depth", values.Length(size.Depth, model.Kit.Ruler)),
+        ("height", values.Length(size.Height, model.Kit.Ruler)));
+
+    private IReadOnlyList<ShapedRun> Lines(string text, FontFace face, double size, double measure) =>
+        SetLines.Break(text, face, size, measure, context.Source.Language);
+
+    private double Add(Role role, IReadOnlyList<ShapedRun> lines, double x, double y, double leading, Colour colour)
+    {
+        var (items, last) = SetLines.Place(lines, x, y, leading, colour);
+        if (items.Count > 0)
+            _contents.Add(new FixedContent(role, items));
+        return last;
+    }
+
+    private static FixedContent Decoration(PageItem item) => new(null, [item]);
+}

@@ -1,0 +1,71 @@
+using System.Globalization;
+using Pattern.Press.Booklets.Content;
+using Pattern.Press.Booklets.Markdown;
+using Pattern.Press.Structures.Reading;
+using Pattern.Press.Typesetting.Blocks;
+
+namespace Pattern.Press.Booklets.Composing.Parts;
+
+/// <summary>The steps: each with what it takes, its words and its figure, kept on one page where that can be.</summary>
+internal static class StepsPart
+{
+    /// <summary>Composes the steps.</summary>
+    public static FlowPart Compose(BookletContext context, IBindings bindings, MarkdownOptions options, Problems problems)
+    {
+        var phrases = context.Phrases;
+        var blocks = new List<Block> { Words.Heading(1, phrases["steps.title"], "steps") };
+        if (context.Source.Steps.Sum(step => step.Minutes ?? 0) is > 0 and var minutes)
+            blocks.Add(Words.Paragraph(phrases.Format("steps.total", ("time", phrases.Minutes(minutes))), ParagraphKind.Lead));
+        foreach (var step in context.Source.Steps)
+            blocks.Add(new KeepTogetherBlock(Step(context, step, bindings, options, problems)) { Source = new BlockSource(step.File, 1) });
+        return new FlowPart(blocks) { Title = phrases["steps.title"] };
+    }
+
+    /// <summary>The destination of a step.</summary>
+    public static string Destination(StepSource step) => string.Create(CultureInfo.InvariantCulture, $"step-{step.Number}");
+
+    private static List<Block> Step(BookletContext context, StepSource step, IBindings bindings, MarkdownOptions options, Problems problems)
+    {
+        var phrases = context.Phrases;
+        var number = phrases.Format("steps.number", ("n", step.Number.ToString(CultureInfo.InvariantCulture)));
+        var blocks = new List<Block>
+        {
+            Words.Heading(2, step.Title, Destination(step), number) with { Source = new BlockSource(step.File, 1) },
+        };
+        if (Takes(context, step) is { Length: > 0 } takes)
+            blocks.Add(Words.Paragraph(takes, ParagraphKind.Small));
+        if (step.Caution.Length > 0)
+            blocks.Add(new CalloutBlock(CalloutKind.Caution, phrases["callout.caution"], [Words.Paragraph(step.Caution)]));
+
+        var words = MarkdownReader.ToBlocks(step.Body, context.Source.Folder, bindings, problems, options with
+        {
+            TopHeading = 3,
+            DestinationPrefix = Destination(step) + "-",
+            Piece = step.Piece,
+        });
+        if (step.Figure is { } asked && bindings.Figure(asked, problems) is { } figure)
+            Place(blocks, words, figure);
+        else
+            blocks.AddRange(words);
+        return blocks;
+    }
+
+    // The figure stands beside the words up to the first block that has to be wide; what follows takes the whole width.
+    private static void Place(List<Block> blocks, IReadOnlyList<Block> words, Block figure)
+    {
+        var beside = words.TakeWhile(block => block is ParagraphBlock or ListBlock).ToList();
+        blocks.Add(beside.Count > 0 ? new BesideBlock(beside, figure) : figure);
+        blocks.AddRange(words.Skip(beside.Count));
+    }
+
+    private static string Takes(BookletContext context, StepSource step)
+    {
+        var phrases = context.Phrases;
+        var takes = new List<string>();
+        if (step.Minutes is { } minutes)
+            takes.Add(phrases.Format("steps.time", ("time", phrases.Minutes(minutes))) + ".");
+        if (step.Tools.Count > 0)
+            takes.Add(phrases.Format("steps.tools", ("tools", phrases.Join(step.Tools))));
+        return string.Join(' ', takes);
+    }
+}

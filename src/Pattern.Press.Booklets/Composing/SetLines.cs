@@ -1,0 +1,57 @@
+using Pattern.Press.Typesetting.Fonts;
+using Pattern.Press.Typesetting.Pages;
+
+namespace Pattern.Press.Booklets.Composing;
+
+/// <summary>Sets a few words in lines of even length, for covers, where paragraphs of a layout would be out of place.</summary>
+internal static class SetLines
+{
+    /// <summary>
+    /// Words broken into the fewest lines that fit, and among those the ones whose longest line is shortest: a title should
+    /// not end in a single short word.
+    /// </summary>
+    public static IReadOnlyList<ShapedRun> Break(string text, FontFace face, double size, double maxWidth, string language)
+    {
+        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (words.Length == 0)
+            return [];
+        ShapedRun Line(int from, int to) => Shaper.Shape(string.Join(' ', words[from..to]), face, size, FontFeatures.LiningFigures, language);
+
+        // best[n]: the fewest lines for the first n words, and the narrowest longest line among them.
+        var best = new (int Lines, double Longest, int From)[words.Length + 1];
+        for (var to = 1; to <= words.Length; to++)
+        {
+            best[to] = (int.MaxValue, 0, to - 1);
+            for (var from = to - 1; from >= 0; from--)
+            {
+                var width = Line(from, to).Width;
+                if (width > maxWidth && from < to - 1)
+                    break;
+                var candidate = (Lines: best[from].Lines + 1, Longest: Math.Max(best[from].Longest, width), From: from);
+                if (candidate.Lines < best[to].Lines || (candidate.Lines == best[to].Lines && candidate.Longest < best[to].Longest))
+                    best[to] = candidate;
+            }
+        }
+
+        var lines = new List<ShapedRun>();
+        for (var to = words.Length; to > 0; to = best[to].From)
+            lines.Insert(0, Line(best[to].From, to));
+        return lines;
+    }
+
+    /// <summary>Places lines below one another from a first baseline.</summary>
+    /// <returns>The items, and the last baseline.</returns>
+    public static (IReadOnlyList<PageItem> Items, double Last) Place(IReadOnlyList<ShapedRun> lines, double x, double firstBaseline, double leading, Colour colour)
+    {
+        var items = new List<PageItem>();
+        var y = firstBaseline;
+        for (var i = 0; i < lines.Count; i++)
+        {
+            y = firstBaseline + (i * leading);
+            // Lines are read one after another, so the space between them has to be in the text.
+            items.Add(new TextItem(lines[i], x, y, colour));
+        }
+
+        return (items, y);
+    }
+}

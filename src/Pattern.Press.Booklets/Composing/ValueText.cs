@@ -1,0 +1,85 @@
+using System.Globalization;
+using Pattern.Press.Booklets.Phrases;
+using Pattern.Press.Measure;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Typesetting.Blocks;
+
+namespace Pattern.Press.Booklets.Composing;
+
+/// <summary>
+/// Sets values of the model in words: the primary column's first, the other column's in brackets after it. Each comes from
+/// a fit of its own, so neither is a conversion of the other.
+/// </summary>
+/// <param name="primary">The ruler of the primary column.</param>
+/// <param name="secondary">The ruler of the other column.</param>
+/// <param name="phrases">The words between several values.</param>
+internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phrases)
+{
+    /// <summary>A value in both columns.</summary>
+    /// <param name="here">The primary fit's value.</param>
+    /// <param name="there">The other fit's value, of the same kind; null leaves it out.</param>
+    public IReadOnlyList<Inline> Both(Value here, Value? there)
+    {
+        var inlines = new List<Inline>(One(here, primary));
+        if (there is null or NumberValue or FlagValue or WordValue)
+            return inlines;
+        inlines.Add(new TextInline(" "));
+        inlines.AddRange(Bracketed(One(there, secondary)));
+        return inlines;
+    }
+
+    /// <summary>A value in one column.</summary>
+    public IReadOnlyList<Inline> One(Value value, Ruler ruler) => value switch
+    {
+        LengthValue { Length: var length } => [new MeasureInline(Length(length, ruler))],
+        SizeValue { Size: var size } => [new MeasureInline(Size(size, ruler))],
+        LengthListValue { Lengths: var lengths } => List(lengths, ruler),
+        NumberValue { Number: var number } => [new TextInline(Point(number.ToString("0.###", CultureInfo.InvariantCulture)))],
+        FlagValue { Flag: var flag } => [new TextInline(phrases[flag ? "answer.yes" : "answer.no"])],
+        WordValue { Word: var word } => [new TextInline(word)],
+        _ => throw new ArgumentException($"A {value.GetType().Name} cannot be set.", nameof(value)),
+    };
+
+    /// <summary>A length with its unit, as one string.</summary>
+    public string Length(Length length, Ruler ruler) => Point(LengthFormat.Format(length, ruler));
+
+    /// <summary>A size with its unit, as one string: <c>225 × 215 mm</c>.</summary>
+    public string Size(Size size, Ruler ruler) =>
+        Point($"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Format(size.Height, ruler)}");
+
+    // The unit is said once, at the end: 80, 144 and 160 mm.
+    private IReadOnlyList<Inline> List(IReadOnlyList<Length> lengths, Ruler ruler)
+    {
+        if (lengths.Count == 0)
+            return [new TextInline(phrases["measurements.none"])];
+        IReadOnlyList<Inline> last = [new MeasureInline(Length(lengths[^1], ruler))];
+        if (lengths.Count == 1)
+            return last;
+        var before = new List<Inline>();
+        for (var i = 0; i < lengths.Count - 1; i++)
+        {
+            if (i > 0)
+                before.Add(new TextInline(phrases["list.comma"]));
+            before.Add(new MeasureInline(Point(LengthFormat.Number(lengths[i], ruler))));
+        }
+
+        return phrases.Inlines(lengths.Count == 2 ? "list.two" : "list.many", ("first", before), ("last", last));
+    }
+
+    private static List<Inline> Bracketed(IReadOnlyList<Inline> inlines)
+    {
+        var result = new List<Inline>(inlines);
+        result[0] = Around(result[0], "(", "");
+        result[^1] = Around(result[^1], "", ")");
+        return result;
+    }
+
+    private static Inline Around(Inline inline, string before, string after) => inline switch
+    {
+        MeasureInline measure => measure with { Text = before + measure.Text + after },
+        TextInline text => text with { Text = before + text.Text + after },
+        _ => inline,
+    };
+
+    private string Point(string text) => phrases.DecimalMark == "." ? text : text.Replace(".", phrases.DecimalMark, StringComparison.Ordinal);
+}

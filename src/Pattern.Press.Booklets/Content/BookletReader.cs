@@ -1,0 +1,297 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Pattern.Press.Measure;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Structures.Reading;
+
+namespace Pattern.Press.Booklets.Content;
+
+/// <summary>Reads a booklet's folder: <c>booklet.md</c> and the files in <c>steps</c>. Nothing outside the folder is read.</summary>
+public static partial class BookletReader
+{
+    private const string FileName = "booklet.md";
+
+    // No printer on a desk reaches closer than about 3 mm to the edge, and most are given 4 mm or more. Common practice,
+    // no source.
+    private static readonly Length CommonPrinterMargin = Length.FromMillimetres(4);
+    private static readonly Length WidestPrinterMargin = Length.FromMillimetres(40);
+    private static readonly Length NarrowestLap = Length.FromMillimetres(2);
+    private static readonly Length WidestLap = Length.FromMillimetres(40);
+
+    private const int MostKits = 1000;
+
+    /// <summary>The keys of the front matter of <c>booklet.md</c>, in the order a maker would write them.</summary>
+    public static IReadOnlyList<string> Keys { get; } =
+    [
+        "title", "subtitle", "maker", "date", "language", "licence", "credits", "item", "structure", "sizes", "stocks",
+        "rulers", "primary", "papers", "printer_margin", "lap", "theme", "kits", "leave_out", "tools", "extras", "cautions",
+    ];
+
+    /// <summary>Reads a booklet's folder.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="problems">Takes everything that is wrong, in one go.</param>
+    /// <returns>
+    /// What was read; null when <c>booklet.md</c> or what its model needs (structure, item, sizes, stocks) could not be.
+    /// Errors elsewhere, such as in a step, leave a usable value out of which more problems can be found, but no booklet
+    /// should be made of it.
+    /// </returns>
+    public static BookletSource? Read(string folder, Problems problems)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(problems);
+        if (FindBooklet(folder, problems) is not { } path ||
+            TextFile.Read(path, FileName, problems) is not { } text ||
+            FrontMatter.Split(text, FileName, "title: A box for a tea tin", problems) is not var (keys, body))
+            return null;
+
+        var name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
+        var top = new Place(FileName, 1);
+
+        var title = keys.Need("title", "Say what the booklet is called, such as “title: A box for a tea tin”.")?.AsWords(problems);
+        var subtitle = keys.Find("subtitle")?.AsWords(problems);
+        var maker = keys.Find("maker")?.AsWords(problems);
+        var date = keys.Find("date") is { } day ? Date(day, problems) : null;
+        var language = keys.Find("language");
+        var licence = keys.Find("licence")?.AsWords(problems);
+        var credits = keys.Find("credits")?.AsWordsList(problems);
+
+        var before = Errors(problems);
+        var itemKey = keys.Find("item");
+        var item = itemKey is null ? null : ItemReader.Read(itemKey, problems);
+        var structureKey = keys.Need("structure", "Say what is made, such as “structure: explosion-box”; “pattern-press structures” lists what there is.");
+        var structure = structureKey?.AsWords(problems);
+        var sizesKey = keys.Find("sizes");
+        var sizes = sizesKey is null ? [] : Sizes(sizesKey);
+        if (itemKey is null && sizesKey is null)
+            problems.Error(top, "How large the thing is is missing.", "Say what goes inside with “item”, or give sizes outright with “sizes”.");
+        var (stocks, stockPlaces) = Stocks(keys.Need("stocks", "Say what it is made of; for each use a name, a weight and the sheet’s size."), problems);
+        var modelIsReadable = Errors(problems) == before;
+
+        var (metric, imperial) = Rulers(keys.Find("rulers"), problems);
+        var primary = keys.Find("primary")?.AsChoice(["metric", "imperial"]);
+        var papers = Papers(keys.Find("papers"), problems);
+        var margin = keys.Find("printer_margin") is { } m ? PrinterMargin(m, problems) : null;
+        var lap = keys.Find("lap")?.AsLengthBetween("A lap", NarrowestLap, WidestLap, problems);
+        var theme = keys.Find("theme");
+        var kits = keys.Find("kits")?.AsWhole(1, MostKits);
+        var without = Without(keys.Find("leave_out"), problems);
+        var tools = keys.Find("tools")?.AsWordsList(problems);
+        var extras = keys.Find("extras")?.AsWordsList(problems);
+        var cautions = keys.Find("cautions")?.AsWordsList(problems);
+        keys.RefuseTheRest();
+
+        var steps = StepReader.ReadAll(folder, needed: !without.Contains(BookletPart.Steps), problems);
+        if (!modelIsReadable || structure is null)
+            return null;
+        return new BookletSource
+        {
+            Name = name,
+            Folder = folder,
+            Title = title ?? name,
+            Subtitle = subtitle ?? "",
+            Maker = maker ?? "",
+            Date = date,
+            Language = (language is null ? null : Language(language, problems)) ?? "en-GB",
+            LanguagePlace = language?.Place ?? new Place(FileName),
+            Licence = licence ?? "",
+            Credits = credits ?? [],
+            Item = item,
+            ItemPlace = itemKey?.Place ?? top,
+            Structure = structure,
+            StructurePlace = structureKey?.Place ?? top,
+            Sizes = sizes,
+            Stocks = stocks,
+            StockPlaces = stockPlaces,
+            MetricRuler = metric ?? Ruler.WholeMillimetres,
+            ImperialRuler = imperial ?? Ruler.SixteenthInches,
+            Primary = primary == "imperial" ? UnitSystem.Imperial : UnitSystem.Metric,
+            Papers = papers,
+            PrinterMargin = margin ?? Length.FromMillimetres(10),
+            Lap = lap ?? Length.FromMillimetres(10),
+            Theme = theme?.AsWords(problems) ?? "handout",
+            ThemePlace = theme?.Place ?? new Place(FileName),
+            Kits = kits ?? 1,
+            Without = without,
+            Tools = tools ?? [],
+            Extras = extras ?? [],
+            Cautions = cautions ?? [],
+            Introduction = body,
+            Steps = steps,
+        };
+    }
+
+    private static int Errors(Problems problems) => problems.All.Count(problem => problem.Severity == Severity.Error);
+
+    private static string? FindBooklet(string folder, Problems problems)
+    {
+        if (!Directory.Exists(folder))
+        {
+            var parent = Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
+            if (File.Exists(folder))
+                problems.Error(new Place(folder), "This is a file, not a folder.", $"Name the folder that holds {FileName}.");
+            else
+                problems.Error(new Place(folder), "There is no such folder.", Meant(folder, parent));
+            return null;
+        }
+
+        var (kind, path) = FolderPaths.Follow(folder, FileName);
+        if (kind == PathKind.Inside)
+            return path;
+        if (kind == PathKind.Outside)
+        {
+            problems.Error(new Place(FileName), $"{FileName} is a link that leads out of the booklet’s folder.", "Put the file itself into the folder; nothing outside it is read.");
+            return null;
+        }
+
+        var nearest = Directory.EnumerateFiles(folder).Select(file => Path.GetFileName(file)!)
+            .Where(file => file.StartsWith("booklet.", StringComparison.OrdinalIgnoreCase) || file.Equals("readme.md", StringComparison.OrdinalIgnoreCase))
+            .Order(StringComparer.Ordinal).FirstOrDefault();
+        problems.Error(
+            new Place(FileName),
+            $"The folder {folder} has no {FileName}.",
+            nearest is null ? "A booklet’s folder holds a file of that name with the front matter and the introduction." : $"Rename {nearest} to {FileName} if that is it.");
+        return null;
+    }
+
+    private static string Meant(string folder, string? parent)
+    {
+        if (parent is null || !Directory.Exists(parent))
+            return "";
+        var name = Path.GetFileName(Path.TrimEndingDirectorySeparator(folder));
+        return Spelling.Nearest(name, Directory.EnumerateDirectories(parent).Select(other => Path.GetFileName(other)!)) is { } nearest
+            ? $"Did you mean “{nearest}”?"
+            : "";
+    }
+
+    private static DateOnly? Date(YamlItem written, Problems problems)
+    {
+        if (written.AsText()?.Trim() is not { } text)
+            return null;
+        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+            return date;
+        problems.Error(
+            written.Place,
+            DatePattern().IsMatch(text) ? $"“{text}” is not a day of the calendar." : $"“{text}” is not a date.",
+            "Write year, month and day, such as 2026-11-12.");
+        return null;
+    }
+
+    private static string? Language(YamlItem written, Problems problems)
+    {
+        if (written.AsText()?.Trim() is not { } text)
+            return null;
+        if (!LanguagePattern().IsMatch(text))
+        {
+            problems.Error(written.Place, $"“{text}” is not the code of a language.", "Write it as en-GB or en-US.");
+            return null;
+        }
+
+        if (!text.EndsWith("-UK", StringComparison.Ordinal))
+            return text;
+        problems.Error(written.Place, $"“{text}” is not the code of a language.", "The country code of the United Kingdom is GB; write en-GB.");
+        return null;
+    }
+
+    private static IReadOnlyList<(string Name, Place Place, YamlItem Value)> Sizes(YamlItem written) => written.AsMap()?.Entries ?? [];
+
+    private static (IReadOnlyDictionary<string, Stock> Stocks, IReadOnlyDictionary<string, Place> Places) Stocks(YamlItem? written, Problems problems)
+    {
+        var stocks = new SortedDictionary<string, Stock>(StringComparer.Ordinal);
+        var places = new SortedDictionary<string, Place>(StringComparer.Ordinal);
+        foreach (var (use, place, value) in written?.AsMap()?.Entries ?? [])
+        {
+            if (StockReader.Read(use, value, problems) is not { } stock)
+                continue;
+            stocks[use] = stock;
+            places[use] = place;
+        }
+
+        return (stocks, places);
+    }
+
+    private static (Ruler? Metric, Ruler? Imperial) Rulers(YamlItem? written, Problems problems)
+    {
+        if (written?.AsMap() is not { } map)
+            return (null, null);
+        var metric = Ruler("metric", UnitSystem.Metric, "A metric ruler’s step is in whole tenths of a millimetre, from 0.1 mm to 50 mm; write “metric: 1 mm”.");
+        var imperial = Ruler("imperial", UnitSystem.Imperial, "An inch ruler’s step is 1, 1/2, 1/4, 1/8, 1/16, 1/32 or 1/64 in; write “imperial: 1/16 in”.");
+        map.RefuseTheRest();
+        return (metric, imperial);
+
+        Ruler? Ruler(string key, UnitSystem system, string advice)
+        {
+            if (map.Find(key) is not { } item || item.AsLength() is not { } step)
+                return null;
+            try
+            {
+                // Millimetres on an inch ruler never fall on its marks, but a whole number of inches does on a metric one.
+                if (system == UnitSystem.Imperial || !InchPattern().IsMatch(item.Scalar ?? ""))
+                    return new Ruler(system, step);
+            }
+            catch (ArgumentOutOfRangeException)
+            {
+                // Said below, in the maker's words.
+            }
+
+            problems.Error(item.Place, $"No ruler has steps of {item.Scalar} here.", advice);
+            return null;
+        }
+    }
+
+    private static IReadOnlyList<PaperSize> Papers(YamlItem? written, Problems problems)
+    {
+        if (written is null)
+            return [PaperSize.A4, PaperSize.Letter];
+        var papers = new List<PaperSize>();
+        foreach (var item in written.AsList())
+        {
+            if (item.AsText()?.Trim() is not { } text)
+                continue;
+            if (PaperSize.Find(text) is not { } paper)
+                problems.Error(item.Place, $"“{text}” is not a paper that is known here.", Spelling.Advice(text, [.. PaperSize.All.Select(p => p.Id)]));
+            else if (papers.Contains(paper))
+                problems.Error(item.Place, $"{paper.Name} is in the list twice.", "One file is written for each paper; name it once.");
+            else
+                papers.Add(paper);
+        }
+
+        if (written.IsList && written.AsList().Count == 0)
+            problems.Error(written.Place, "There is no paper to print on.", "Name at least one, such as “papers: [a4, letter]”.");
+        return papers.Count > 0 ? papers : [PaperSize.A4, PaperSize.Letter];
+    }
+
+    private static Length? PrinterMargin(YamlItem written, Problems problems)
+    {
+        if (written.AsLengthBetween("A printer margin", Length.Zero, WidestPrinterMargin, problems) is not { } margin)
+            return null;
+        if (margin < CommonPrinterMargin)
+            problems.Warning(written.Place, $"Few printers reach as close to the edge as {written.Scalar}; lines there may be lost.", "4 mm or more is safe for most, 10 mm for all.");
+        return margin;
+    }
+
+    private static SortedSet<BookletPart> Without(YamlItem? written, Problems problems)
+    {
+        var without = new SortedSet<BookletPart>();
+        foreach (var item in written?.AsList() ?? [])
+        {
+            if (item.AsChoice(PartNames) is { } word)
+                without.Add(Enum.Parse<BookletPart>(word, ignoreCase: true));
+        }
+
+        if (without.Count == PartNames.Count)
+            problems.Error(written!.Place, "Every part of the booklet is left out; nothing remains to print.");
+        return without;
+    }
+
+    /// <summary>The words for the parts of a booklet, in order.</summary>
+    public static IReadOnlyList<string> PartNames { get; } = [.. Enum.GetNames<BookletPart>().Select(name => name.ToLowerInvariant())];
+
+    [GeneratedRegex(@"^\d{4}-\d{2}-\d{2}$", RegexOptions.CultureInvariant)]
+    private static partial Regex DatePattern();
+
+    [GeneratedRegex(@"^[a-z]{2,3}(-[A-Z]{2})?$", RegexOptions.CultureInvariant)]
+    private static partial Regex LanguagePattern();
+
+    [GeneratedRegex("""(in|inch|inches|["″])\.?\s*$""", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex InchPattern();
+}

@@ -1,0 +1,64 @@
+using Pattern.Press.Structures.Reading;
+
+namespace Pattern.Press.Booklets.Content;
+
+/// <summary>Reads what a figure is to show, from a step's front matter or from a fenced container in the words.</summary>
+public static class FigureReader
+{
+    /// <summary>The keys of a figure.</summary>
+    public static IReadOnlyList<string> Keys { get; } = ["of", "show", "emphasise", "caption"];
+
+    /// <summary>The words for what a figure shows, in the order of <see cref="FigureShow"/>.</summary>
+    public static IReadOnlyList<string> Shows { get; } =
+        [.. Enum.GetNames<FigureShow>().Select(name => name.ToLowerInvariant())];
+
+    /// <summary>Reads a figure.</summary>
+    /// <param name="written">One word for what it shows, or the keys.</param>
+    /// <param name="piece">The part it is of when it names none; null when there is none either.</param>
+    /// <param name="problems">Where problems go.</param>
+    public static FigureSource? Read(YamlItem written, string? piece, Problems problems)
+    {
+        ArgumentNullException.ThrowIfNull(written);
+        if (written.IsMap)
+            return written.AsMap() is { } map ? Read(map, piece, problems) : null;
+        return Show(written) is { } show ? Make(null, show, piece, [], "", written.Place, problems) : null;
+    }
+
+    /// <summary>Reads a figure from its keys.</summary>
+    public static FigureSource? Read(YamlMap map, string? piece, Problems problems)
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        var of = map.Find("of");
+        var show = map.Find("show");
+        var emphasise = map.Find("emphasise");
+        var caption = map.Find("caption");
+        map.RefuseTheRest();
+        FigureShow? shown = show is null
+            ? (of is null && piece is null ? FigureShow.Finished : FigureShow.Flat)
+            : Show(show);
+        return shown is { } what
+            ? Make(of, what, piece, emphasise?.AsWordsList(problems) ?? [], caption?.AsWords(problems) ?? "", map.Place, problems)
+            : null;
+    }
+
+    private static FigureShow? Show(YamlItem written) =>
+        written.AsChoice(Shows) is { } word ? Enum.Parse<FigureShow>(word, ignoreCase: true) : null;
+
+    private static FigureSource? Make(YamlItem? of, FigureShow show, string? piece, IReadOnlyList<string> emphasise, string caption, Place place, Problems problems)
+    {
+        if (show == FigureShow.Finished)
+        {
+            if (of is null)
+                return new FigureSource("", show, emphasise, caption, place);
+            problems.Error(of.Place, "“finished” shows the whole thing, not one part of it.", "Leave “of” out, or write “show: folded”.");
+            return null;
+        }
+
+        var subject = of is null ? piece : of.AsWords(problems);
+        if (subject is not null)
+            return new FigureSource(subject, show, emphasise, caption, of?.Place ?? place);
+        if (of is null)
+            problems.Error(place, "Which part the figure shows is missing.", "Write it as “of: base”, or name the step’s “piece”.");
+        return null;
+    }
+}

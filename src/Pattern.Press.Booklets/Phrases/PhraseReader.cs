@@ -1,0 +1,103 @@
+using System.Text.RegularExpressions;
+using Pattern.Press.Booklets.Content;
+using Pattern.Press.Structures.Reading;
+
+namespace Pattern.Press.Booklets.Phrases;
+
+/// <summary>
+/// Reads phrase files: <c>en.yaml</c> has every phrase of a language, <c>en-us.yaml</c> those that a country spells
+/// otherwise.
+/// </summary>
+internal static partial class PhraseReader
+{
+    public static PhraseBook? Read(string folder, string language, Problems problems, Place place)
+    {
+        ArgumentNullException.ThrowIfNull(language);
+        var match = Tag().Match(language);
+        var known = Known(folder);
+        var main = match.Groups["language"].Value;
+        if (!match.Success || !known.Contains(main))
+        {
+            problems.Error(place, $"There are no phrases in the language “{language}”.", $"Known here: {string.Join(", ", known)}.");
+            return null;
+        }
+
+        var phrases = new SortedDictionary<string, string>(StringComparer.Ordinal);
+        if (!ReadFile(folder, main + ".yaml", phrases, isOverlay: false, problems))
+            return null;
+        var overlay = $"{main}-{match.Groups["country"].Value.ToLowerInvariant()}.yaml";
+        if (match.Groups["country"].Success && File.Exists(Path.Combine(folder, overlay)) && !ReadFile(folder, overlay, phrases, isOverlay: true, problems))
+            return null;
+        return new PhraseBook(language, phrases);
+    }
+
+    private static List<string> Known(string folder) =>
+        !Directory.Exists(folder) ? [] :
+        [
+            .. Directory.EnumerateFiles(folder, "*.yaml")
+                .Select(file => Path.GetFileNameWithoutExtension(file)!)
+                .Where(name => !name.Contains('-', StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal),
+        ];
+
+    private static bool ReadFile(string folder, string file, SortedDictionary<string, string> phrases, bool isOverlay, Problems problems)
+    {
+        var name = "phrases/" + file;
+        if (TextFile.Read(Path.Combine(folder, file), name, problems) is not { } text ||
+            YamlSource.Read(text, name, problems) is not { } map)
+            return false;
+        var own = new SortedDictionary<string, (string Phrase, Place Place)>(StringComparer.Ordinal);
+        var isRight = Gather(map, "", own, problems);
+        foreach (var (key, (phrase, place)) in own)
+        {
+            if (isOverlay && !phrases.TryGetValue(key, out var plain))
+            {
+                problems.Error(place, $"The phrase “{key}” is not in the language’s main file.", Spelling.Advice(key, phrases.Keys));
+                isRight = false;
+            }
+            else if (isOverlay && !PhraseBook.Names(phrase).SequenceEqual(PhraseBook.Names(phrases[key]), StringComparer.Ordinal))
+            {
+                problems.Error(place, $"The phrase “{key}” has other names in braces than in the language’s main file.", $"There it has: {string.Join(", ", PhraseBook.Names(phrases[key]).Select(n => "{" + n + "}"))}.");
+                isRight = false;
+            }
+
+            phrases[key] = phrase;
+        }
+
+        return isRight;
+    }
+
+    private static bool Gather(YamlMap map, string before, SortedDictionary<string, (string Phrase, Place Place)> phrases, Problems problems)
+    {
+        var isRight = true;
+        foreach (var (key, place, value) in map.Entries)
+        {
+            if (!Key().IsMatch(key))
+            {
+                problems.Error(place, $"“{key}” is not a key of a phrase.", "Keys are small letters, figures and _.");
+                isRight = false;
+            }
+            else if (value.IsMap)
+            {
+                isRight &= value.AsMap() is { } inner && Gather(inner, before + key + ".", phrases, problems);
+            }
+            else if (value.Scalar is { Length: > 0 } phrase)
+            {
+                phrases[before + key] = (phrase.TrimEnd('\n'), place);
+            }
+            else
+            {
+                problems.Error(value.Place, $"The phrase “{before + key}” has no words.");
+                isRight = false;
+            }
+        }
+
+        return isRight;
+    }
+
+    [GeneratedRegex("^(?<language>[a-z]{2,3})(?:-(?<country>[A-Z]{2}))?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    private static partial Regex Tag();
+
+    [GeneratedRegex("^[a-z0-9_]+$", RegexOptions.CultureInvariant)]
+    private static partial Regex Key();
+}

@@ -1,0 +1,83 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Pattern.Press.Measure;
+using Pattern.Press.Structures.Reading;
+using Pattern.Press.Typesetting.Pages;
+
+namespace Pattern.Press.Booklets.Themes;
+
+/// <summary>A colour with the place it is written at.</summary>
+internal readonly record struct Paint(string Name, Colour Colour, Place Place);
+
+/// <summary>
+/// A mapping of a theme file. What is wrong is noted, and a value that can be gone on with is returned, so that all
+/// problems come to light in one go.
+/// </summary>
+internal sealed partial class ThemeMap(YamlMap map, string path, Problems problems)
+{
+    private const string PaintAdvice = "Write six hexadecimal digits after a #, in quotation marks: \"#1f6f5c\".";
+
+    /// <summary>A mapping inside this one; null after noting that it is missing.</summary>
+    public ThemeMap? Inner(string key, string advice) =>
+        map.Need(key, advice)?.AsMap() is { } inner ? new ThemeMap(inner, path.Length == 0 ? key : path + "." + key, problems) : null;
+
+    /// <summary>A size of type in points.</summary>
+    public double Points(string key, double least, double most)
+    {
+        if (map.Need(key, $"Write a size of type, such as “{key}: 11 pt”.") is not { } item)
+            return least;
+        if (PointPattern().Match(item.Scalar ?? "") is { Success: true } match)
+        {
+            var points = double.Parse(match.Groups[1].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+            if (points >= least && points <= most)
+                return points;
+            problems.Error(item.Place, $"A {Full(key)} of {item.Scalar} cannot be.", string.Create(CultureInfo.InvariantCulture, $"It can be from {least} pt to {most} pt."));
+            return least;
+        }
+
+        problems.Error(item.Place, $"“{item.Scalar}” is not a size of type.", $"Sizes of type are in points: “{key}: 11 pt”.");
+        return least;
+    }
+
+    /// <summary>A distance, returned in millimetres.</summary>
+    public double Distance(string key, double least, double most)
+    {
+        if (map.Need(key, $"Write a distance, such as “{key}: 5 mm”.") is not { } item || item.AsLength() is not { } length)
+            return least;
+        if (length.Millimetres >= least && length.Millimetres <= most)
+            return length.Millimetres;
+        problems.Error(item.Place, $"A {Full(key)} of {item.Scalar} cannot be.", string.Create(CultureInfo.InvariantCulture, $"It can be from {least} mm to {most} mm."));
+        return least;
+    }
+
+    /// <summary>A colour.</summary>
+    public Paint? Paint(string key)
+    {
+        if (map.Need(key, $"{PaintAdvice} Without the marks, YAML takes all after the # for a comment.") is not { } item)
+            return null;
+        if (Colour.TryParse(item.Scalar, out var colour))
+            return new Paint(Full(key), colour, item.Place);
+        problems.Error(item.Place, $"“{item.Scalar}” is not a colour.", PaintAdvice);
+        return null;
+    }
+
+    /// <summary>Words.</summary>
+    public YamlItem? Words(string key, string advice) => map.Need(key, advice);
+
+    /// <summary>Yes or no; no when it is left out.</summary>
+    public bool YesNo(string key) => map.Find(key)?.AsYesNo() ?? false;
+
+    /// <summary>One of a few words; the first when it is left out.</summary>
+    public string Choice(string key, IReadOnlyList<string> choices) => map.Find(key)?.AsChoice(choices) ?? choices[0];
+
+    /// <summary>Where a key's value stands.</summary>
+    public Place PlaceOf(string key) => map.Find(key)?.Place ?? map.Place;
+
+    /// <summary>Reports every key that was never asked for.</summary>
+    public void RefuseTheRest() => map.RefuseTheRest();
+
+    private string Full(string key) => path.Length == 0 ? key : path + "." + key;
+
+    [GeneratedRegex(@"^\s*(\d{1,3}(?:\.\d{1,3})?)\s*pt\s*$", RegexOptions.CultureInvariant)]
+    private static partial Regex PointPattern();
+}
