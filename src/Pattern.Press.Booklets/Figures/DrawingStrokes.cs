@@ -14,7 +14,7 @@ public static class DrawingStrokes
     {
         ArgumentNullException.ThrowIfNull(lines);
         var d = lines.ThinWidth;
-        return new(lines.Dimension, d, [24 * d, 3 * d, 2 * d, 3 * d, 2 * d, 3 * d]);
+        return new(lines.Dimension, 1.4 * d, [24 * d, 3 * d, 2 * d, 3 * d, 2 * d, 3 * d]);
     }
 
     /// <summary>Short dashes, in millimetres, for what is on the other side of the card.</summary>

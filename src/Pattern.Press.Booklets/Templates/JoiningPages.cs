@@ -16,7 +16,9 @@ namespace Pattern.Press.Booklets.Templates;
 internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan, IReadOnlyList<Seam> Seams)> templates)
 {
     private const double Tallest = 92;
+    private const double TallestWide = 130;
     private const double Gap = 7;
+    private const double Between = 1.2;
 
     /// <summary>The pages still without their numbers.</summary>
     public IReadOnlyList<Func<int, int, string?, int, FixedPage>> Plan()
@@ -27,7 +29,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         {
             var frame = new PageFrame(job, lying: false);
             var contents = new List<FixedContent>();
-            var y = frame.Area.Top - 2;
+            var y = frame.Area.Top + 1;
             while (waiting.Count > 0)
             {
                 var (plan, seams) = waiting.Peek();
@@ -42,9 +44,9 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             var destination = "template-joining" + (pages.Count == 0 ? "" : "-" + (pages.Count + 1).ToString(CultureInfo.InvariantCulture));
             pages.Add((number, count, bookmark, level) =>
             {
-                frame.Heading(job.Words.Say("joining.title"), "", frame.Printable.Width);
-                frame.Line(job.Words.Say(templates[0].Plan.Lap > 0 ? "joining.how" : "joining.how-butt"), frame.Printable.Width);
-                frame.Foot(number, count);
+                frame.Heading(job.Words.Say("joining.title"), "", frame.Right - frame.Left);
+                frame.Line(job.Words.Say(templates[0].Plan.Lap > 0 ? "joining.how" : "joining.how-butt"), frame.Right - frame.Left);
+                frame.Foot(number, count, withScale: false);
                 return frame.Finish(contents, destination, bookmark, level);
             });
         }
@@ -59,32 +61,38 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var size = Math.Min(styles.Scale.Heading3, 11.5);
         var heading = Lettering.Set(
             job.Words.Say("joining.piece", ("piece", plan.Part.Piece.Name), ("tiles", TileNames.Range(plan))), styles.Display.Bold, size, styles.Language);
-        contents.Add(new FixedContent(Role.H3, [.. heading.At(frame.Printable.Left, top + heading.Ascent, styles.Palette.Heading)]));
+        contents.Add(new FixedContent(Role.H3, [.. heading.At(frame.Left, top + heading.Ascent, styles.Palette.Heading)]));
         var y = top + heading.Ascent + heading.Descent + 3;
 
-        var width = frame.Printable.Width * 0.56;
+        // A drawing of many tiles takes the whole width, with the words below it.
+        var wide = plan.Tiles.Count > 4;
+        var width = (frame.Right - frame.Left) * (wide ? 1 : 0.56);
         var bounds = TileMap.Bounds(plan);
-        var scale = Math.Min(0.5, Math.Min((width - 2) / bounds.Width, Math.Min(Tallest, frame.Area.Bottom - y) / bounds.Height));
+        var points = styles.Scale.Small;
+        var leading = points * 1.3 * 25.4 / 72;
+        IReadOnlyList<LetteringLine>[] Words(double room) =>
+            [.. Steps(plan, seams).Select(step => Lines.Break(step, room, styles.Text.Regular, points, styles.Language))];
+        var below = Words(frame.Right - frame.Left);
+        var taken = wide ? below.Sum(lines => (lines.Count * leading) + Between) + 4 : 0;
+        var tallest = Math.Min(wide ? TallestWide : Tallest, Math.Max(30, frame.Area.Height - (y - top) - taken - 2));
+        var scale = Math.Min(0.5, Math.Min((width - 2) / bounds.Width, tallest / bounds.Height));
         var board = new Board();
-        DrawWhole(board, plan, seams, frame.Printable.Left + 1, y, scale);
+        DrawWhole(board, plan, seams, frame.Left, y, scale);
         contents.Add(new FixedContent(
             Role.Figure,
             board.Items,
             job.Words.Say("alt.joining", ("piece", plan.Part.Piece.Name), ("tiles", TileNames.Range(plan))))
         {
-            Box = (frame.Printable.Left, y, width, bounds.Height * scale),
+            Box = (frame.Left, y, width, bounds.Height * scale),
         });
 
-        var left = frame.Printable.Left + (bounds.Width * scale) + 8;
-        var points = styles.Scale.Small;
-        var leading = points * 1.3 * 25.4 / 72;
-        var down = y;
-        foreach (var step in Steps(plan, seams))
+        var left = wide ? frame.Left : frame.Left + (bounds.Width * scale) + 8;
+        var down = wide ? y + (bounds.Height * scale) + 4 : y;
+        foreach (var lines in wide ? below : Words(frame.Right - left))
         {
-            var lines = Lines.Break(step, frame.Printable.Right - left, styles.Text.Regular, points, styles.Language);
             var (items, next) = Lines.Put(lines, left, down, leading, styles.Palette.Text);
             contents.Add(new FixedContent(Role.P, items));
-            down = next + 1.4;
+            down = next + Between;
         }
 
         return (contents, Math.Max(down, y + (bounds.Height * scale)));
@@ -101,15 +109,10 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         board.Ground(new PathItem(Shape.Of(piece.Outline, placing).Path(), lines.Card, null));
         foreach (var seam in seams)
         {
-            // The strip that is glued under the next page.
-            var box = seam.Upright
-                ? new Box(seam.Line.From.X, seam.Line.From.Y, seam.First.X + seam.First.Width, seam.Line.To.Y)
-                : new Box(seam.Line.From.X, seam.Line.From.Y, seam.Line.To.X, seam.First.Y + seam.First.Height);
-            if (box.Width > 0.1 && box.Height > 0.1)
-            {
-                var (a, b) = (Put(new(box.Left, box.Top)), Put(new(box.Right, box.Bottom)));
-                board.Ground(new PathItem(PathBuilder.Rectangle(a.X, a.Y, b.X - a.X, b.Y - a.Y), styles.Palette.Tint, null));
-            }
+            if (seam.Lap is not { } lap)
+                continue;
+            var (a, b) = (Put(new(lap.Left, lap.Top)), Put(new(lap.Right, lap.Bottom)));
+            board.Ground(new PathItem(PathBuilder.Rectangle(a.X, a.Y, b.X - a.X, b.Y - a.Y), TileMap.Lighter(styles.Palette.Rule), null));
         }
 
         foreach (var (line, _) in TemplatePainter.Lines(piece, placing, lines))
@@ -127,6 +130,8 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
                 board.Room.Take(Box.Around(at.X, at.Y, 2, 2));
                 var label = new Label([mark.Letter], styles.Text.Bold, Math.Max(6.5, styles.Scale.Drawing), styles.Language);
                 var ways = seam.Upright ? new[] { new Point(-2.6, 0), new Point(2.6, 0) } : [new Point(0, -2.6), new Point(0, 2.6)];
+                if (ways.Any(way => !board.Room.IsFree(label.BoxAt(at.X + way.X, at.Y + way.Y))))
+                    continue;
                 foreach (var way in ways)
                     board.Write(label, at.X + way.X, at.Y + way.Y, styles.Palette.Text);
             }
@@ -145,33 +150,47 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         }
     }
 
-    // Tile by tile in reading order, each onto those already there, so that the whole grows without gaps.
+    // Each row first, from left to right, then row below row: so the page that is trimmed always comes on top.
     private IEnumerable<string> Steps(TilePlan plan, IReadOnlyList<Seam> seams)
     {
-        var placed = new List<Tile> { plan.Tiles[0] };
-        var waiting = plan.Tiles.Skip(1).ToList();
         var number = 1;
-        while (waiting.Count > 0)
+        var strips = Strips(plan);
+        foreach (var strip in strips)
         {
-            var tile = waiting.FirstOrDefault(tile => Joining(tile).Length > 0) ?? waiting[0];
-            waiting.Remove(tile);
-            var joins = Joining(tile);
-            if (joins.Length > 0)
-            {
-                yield return job.Words.Say(
-                    plan.Lap > 0 ? "joining.step" : "joining.step-butt",
-                    ("number", number++.ToString(CultureInfo.InvariantCulture)),
-                    ("tile", TileNames.Of(tile)),
-                    ("others", AlternativeText.List(job.Words, joins.Select(seam => TileNames.Of(seam.First == tile ? seam.Second : seam.First)))),
-                    ("marks", AlternativeText.List(job.Words, joins.SelectMany(seam => seam.Marks).Select(mark => mark.Letter))));
-            }
+            for (var i = 1; i < strip.Count; i++)
+                yield return Step(TileNames.Of(strip[i]), [.. seams.Where(seam => seam.Upright && seam.Second == strip[i])]);
+        }
 
-            placed.Add(tile);
+        foreach (var strip in strips)
+        {
+            var name = strip.Count == 1 ? TileNames.Of(strip[0]) : $"{TileNames.Of(strip[0])}–{TileNames.Of(strip[^1])}";
+            Seam[] above = [.. seams.Where(seam => !seam.Upright && strip.Contains(seam.Second))];
+            if (above.Length > 0)
+                yield return Step(name, above);
         }
 
         yield return job.Words.Say("joining.last", ("number", number.ToString(CultureInfo.InvariantCulture)));
 
-        Seam[] Joining(Tile tile) =>
-            [.. seams.Where(seam => (seam.First == tile && placed.Contains(seam.Second)) || (seam.Second == tile && placed.Contains(seam.First)))];
+        string Step(string name, Seam[] joins) => job.Words.Say(
+            plan.Lap > 0 ? "joining.step" : "joining.step-butt",
+            ("number", number++.ToString(CultureInfo.InvariantCulture)),
+            ("tile", name),
+            ("others", AlternativeText.List(job.Words, joins.Select(seam => TileNames.Of(seam.First)))),
+            ("marks", AlternativeText.List(job.Words, joins.SelectMany(seam => seam.Marks).Select(mark => mark.Letter))));
+    }
+
+    // Tiles beside each other without a gap.
+    private static List<List<Tile>> Strips(TilePlan plan)
+    {
+        var strips = new List<List<Tile>>();
+        foreach (var tile in plan.Tiles.OrderBy(tile => tile.Row).ThenBy(tile => tile.Column))
+        {
+            if (strips.Count > 0 && strips[^1][^1] is var last && last.Row == tile.Row && last.Column == tile.Column - 1)
+                strips[^1].Add(tile);
+            else
+                strips.Add([tile]);
+        }
+
+        return strips;
     }
 }

@@ -9,26 +9,28 @@ internal static class Lines
 {
     public static IReadOnlyList<LetteringLine> Break(string text, double width, FontFace face, double size, string language)
     {
+        // Words are measured one by one and each line is shaped once; kerning across a space is too little to matter.
+        var space = Lettering.Set(" ", face, size, language).Width;
         var lines = new List<LetteringLine>();
+        var start = 0;
+        double used = 0;
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        var line = "";
-        LetteringLine? set = null;
-        foreach (var word in words)
+        for (var i = 0; i < words.Length; i++)
         {
-            var longer = line.Length == 0 ? word : line + " " + word;
-            var next = Lettering.Set(longer, face, size, language);
-            if (set is not null && next.Width > width)
+            var word = Lettering.Set(words[i], face, size, language).Width;
+            if (i > start && used + space + word > width)
             {
-                lines.Add(set);
-                longer = word;
-                next = Lettering.Set(word, face, size, language);
+                lines.Add(Lettering.Set(string.Join(' ', words[start..i]), face, size, language));
+                (start, used) = (i, word);
             }
-
-            (line, set) = (longer, next);
+            else
+            {
+                used += (i > start ? space : 0) + word;
+            }
         }
 
-        if (set is not null)
-            lines.Add(set);
+        if (start < words.Length)
+            lines.Add(Lettering.Set(string.Join(' ', words[start..]), face, size, language));
         return lines;
     }
 

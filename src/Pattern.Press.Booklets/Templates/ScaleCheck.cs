@@ -12,6 +12,9 @@ internal static class ScaleCheck
     public const double Imperial = 50.8;
     private const double Tick = 1.6;
 
+    // Brings the upright bar over the start of the level ones.
+    private const double Inset = 5 - Tick;
+
     public static void Across(Board board, double x, double y, double length, string text, StyleSheet styles)
     {
         var stroke = new Stroke(styles.Lines.Cut, styles.Lines.FoldWidth);
@@ -22,27 +25,32 @@ internal static class ScaleCheck
         board.Write(label, x + (length / 2), y - 0.6 - (label.Height / 2), styles.Palette.Text);
     }
 
-    /// <summary>Finds a place for the upright bar on a page's drawing area where it crosses no line: outside the piece first.</summary>
-    public static void Down(Board board, Box area, IReadOnlyList<Shape> panels, StyleSheet styles)
+    /// <summary>
+    /// Finds a place for the upright bar on a page's drawing area where it crosses no line: above the bars at the foot if
+    /// that is free, outside the piece if it can be.
+    /// </summary>
+    public static void Down(Board board, Box area, Box shows, IReadOnlyList<Shape> panels, StyleSheet styles)
     {
+        const int columns = 48;
+        const int rows = 24;
         var label = Words("50 mm", styles, true);
         var (width, height) = ((2 * Tick) + label.Width, Metric + 0.4);
-        var whole = Shape.Of(area);
+        area = area with { Left = area.Left + Inset };
         Point? best = null;
         var least = double.MaxValue;
-        for (var row = 0; row <= 24; row++)
+        for (var row = 0; row <= rows; row++)
         {
-            for (var column = 0; column <= 40; column++)
+            for (var column = 0; column <= columns; column++)
             {
                 var at = new Point(
-                    area.Left + (width / 2) + ((area.Width - width) * column / 40),
-                    area.Bottom - (height / 2) - ((area.Height - height) * row / 24));
+                    area.Left + (width / 2) + ((area.Width - width) * column / columns),
+                    area.Bottom - (height / 2) - ((area.Height - height) * row / rows));
                 var box = Box.Around(at.X, at.Y, width, height);
-                if (!whole.Holds(box.Grown(-1e-6)))
-                    continue;
-                var free = board.Room.IsFree(box.Grown(0.5));
-                var inside = panels.Any(panel => panel.Holds(new Point(box.CentreX, box.CentreY)));
-                var cost = (free ? 0 : 1000) + (inside ? 300 : 0) + (column * 0.5) + row;
+                var cost = (column * 0.5) + row;
+                if (cost < least && shows.Meets(box))
+                    cost += panels.Any(panel => panel.Holds(at)) ? 300 : 100;
+                if (cost < least && !board.Room.IsFree(box.Grown(0.5)))
+                    cost += 1000;
                 if (cost < least)
                     (best, least) = (at, cost);
             }

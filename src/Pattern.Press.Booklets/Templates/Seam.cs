@@ -21,6 +21,16 @@ internal sealed record SeamMark(Point At, string Letter);
 /// <param name="Marks">At least two marks on the line.</param>
 internal sealed record Seam(Tile First, Tile Second, bool Upright, Segment Line, IReadOnlyList<SeamMark> Marks)
 {
+    /// <summary>The strip of the first tile that goes under the second, in the template's millimetres; null for none.</summary>
+    public Box? Lap
+    {
+        get
+        {
+            var box = new Box(Line.From.X, Line.From.Y, Upright ? First.X + First.Width : Line.To.X, Upright ? Line.To.Y : First.Y + First.Height);
+            return box.Width > 0.01 && box.Height > 0.01 ? box : null;
+        }
+    }
+
     // Room for half a cross and its letter.
     private const double Inset = 5.5;
     private const double LongSeam = 150;

@@ -15,12 +15,12 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
     {
         var frame = new PageFrame(job, shared.Lying);
         var words = job.Words;
-        frame.Heading(words.Say("template.shared"), "", frame.Printable.Width);
-        frame.Line(words.Say("template.shared-stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say("template.side-shared"), frame.Printable.Width);
+        frame.Heading(words.Say("template.shared"), "", frame.Right - frame.Left);
+        frame.Line(words.Say("template.shared-stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say("template.side-shared"), frame.Right - frame.Left);
         if (job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay)
-            frame.Line(words.Say("template.one-way"), frame.Printable.Width);
+            frame.Line(words.Say("template.one-way"), frame.Right - frame.Left);
         frame.Foot(number, count);
-        var contents = shared.Places.SelectMany(place => Place(place, frame)).ToList();
+        var contents = shared.Places.SelectMany(Place).ToList();
         var board = new Board();
         foreach (var place in shared.Places)
         {
@@ -29,7 +29,7 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
             board.Room.Take(new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height));
         }
 
-        ScaleCheck.Down(board, frame.Area, [], job.Styles);
+        ScaleCheck.Down(board, frame.Area, default, [], job.Styles);
         contents.Add(new FixedContent(Role.Figure, board.Items, words.Say("alt.scale-down"))
         {
             Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
@@ -43,7 +43,7 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         return new Box(place.PageX, place.PageY, place.PageX + size.Width.Millimetres, place.PageY + size.Height.Millimetres);
     }
 
-    private IEnumerable<FixedContent> Place(SharedPlace place, PageFrame frame)
+    private IEnumerable<FixedContent> Place(SharedPlace place)
     {
         var (part, styles) = (place.Part, job.Styles);
         var sheet = Sheet(place);

@@ -20,7 +20,7 @@ internal static class TileNames
     {
         var letter = MarkAlphabet[number % MarkAlphabet.Length].ToString();
         var round = number / MarkAlphabet.Length;
-        return round == 0 ? letter : letter + MarkAlphabet[(round - 1) % MarkAlphabet.Length];
+        return round == 0 ? letter : letter + (round + 1).ToString(CultureInfo.InvariantCulture);
     }
 
     private static string Of(int row, int column)

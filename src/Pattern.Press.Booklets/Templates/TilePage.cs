@@ -20,11 +20,11 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         var frame = new PageFrame(job, plan.Lying);
         var (part, words) = (plan.Part, job.Words);
         var several = plan.Tiles.Count > 1;
-        var width = frame.Printable.Width;
+        var width = frame.Right - frame.Left;
         if (several)
         {
             var map = new Board();
-            width -= TileMap.Draw(map, plan, tile, frame.Printable.Right - 5, frame.Printable.Top + 0.5, MapWidth, job.Page.HeadRoom - 2.5, job.Styles) + 9;
+            width -= TileMap.Draw(map, plan, tile, frame.Right, frame.Printable.Top + 0.5, MapWidth, job.Page.HeadRoom - 2.5, job.Styles) + 6;
             frame.Heading(part.Piece.Name, words.Say("template.tile", ("tile", TileNames.Of(tile)), ("tiles", TileNames.Range(plan))), width);
             frame.Add(new FixedContent(null, map.Items));
         }
@@ -68,7 +68,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         var stays = shows;
         foreach (var seam in mine)
         {
-            DrawSeam(board, seam, x, y, shows);
+            DrawSeam(board, seam, x, y, frame.Area);
             if (seam.First == tile)
                 stays = seam.Upright ? stays with { Right = Math.Min(stays.Right, seam.Line.From.X + x) } : stays with { Bottom = Math.Min(stays.Bottom, seam.Line.From.Y + y) };
         }
@@ -76,7 +76,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         foreach (var seam in mine)
             WriteAlong(board, seam, x, y, shows);
         painter.DrawWords(board, stays);
-        ScaleCheck.Down(board, frame.Area, [.. piece.Panels.Select(panel => Shape.Of(panel.Outline, placing))], styles);
+        ScaleCheck.Down(board, frame.Area, shows, [.. piece.Panels.Select(panel => Shape.Of(panel.Outline, placing))], styles);
         painter.DrawHatching(board);
         return new FixedContent(Role.Figure, board.Items, job.Words.Say("alt.template", ("piece", piece.Name), ("tile", TileNames.Of(tile)), ("tiles", TileNames.Range(plan))))
         {
@@ -84,15 +84,17 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         };
     }
 
-    private void DrawSeam(Board board, Seam seam, double x, double y, Box shows)
+    private void DrawSeam(Board board, Seam seam, double x, double y, Box area)
     {
         var lines = job.Styles.Lines;
+        if (seam.First == tile && seam.Lap is { } lap)
+            board.Ground(new PathItem(Shape.Of(lap.Moved(x, y)).Path(), job.Styles.Palette.Tint, null));
         board.Line(OnPage(seam.Line, x, y), DrawingStrokes.Trim(lines));
         var stroke = new Stroke(lines.Dimension, lines.ThinWidth * 1.3);
         foreach (var mark in seam.Marks)
         {
             var centre = mark.At + new Point(x, y);
-            RegistrationMark.Draw(board, centre, shows, stroke);
+            RegistrationMark.Draw(board, centre, area, stroke);
             // Each page carries the letter on the side that stays in sight.
             var away = (seam.First == tile ? -1 : 1) * LetterAway;
             var at = centre + (seam.Upright ? new Point(away, -2.6) : new Point(-3.2, away));
