@@ -20,7 +20,7 @@ internal static class CutTable
         foreach (var group in CutList.Make(context.Metric.Kit, kits).Groups)
         {
             var stock = context.Source.Stocks[group.Stock];
-            rows.Add(new TableRow([Words.Head(phrases.Format("measurements.cuts.from", ("stock", stock.Name)), columns: 5)], StartsGroup: true));
+            rows.Add(Words.Group(phrases.Format("measurements.cuts.from", ("stock", stock.Name)), columns: 5));
             rows.AddRange(group.Items.Select(item => new TableRow(
             [
                 Words.Head(item.Part.Piece.Name),

@@ -26,13 +26,13 @@ internal static class MeasurementsPart
                 ("imperial", Words.Plain(phrases["system.imperial_word"])),
                 ("imperial_step", values.One(new LengthValue(imperial.Step), imperial))),
             Words.Phrase(phrases, "measurements.drawn", ParagraphKind.Body, ("system", Words.Plain(phrases[context.Source.Primary == UnitSystem.Metric ? "system.metric_word" : "system.imperial_word"]))),
-            Words.Heading(2, phrases["measurements.cuts.title"], "what-to-cut"),
+            Words.Subheading(2, phrases["measurements.cuts.title"], "what-to-cut"),
             Words.Phrase(phrases, "measurements.cuts.lead"),
             CutTable.Make(context, values),
         };
         if (context.Metric.Kit.Parts.Any(part => part.Hand != Hand.Either))
             blocks.Add(new CalloutBlock(CalloutKind.Tip, phrases["measurements.hands.title"], [Words.Phrase(phrases, "measurements.hands.text")]));
-        blocks.Add(Words.Heading(2, phrases["measurements.scores.title"], "what-to-score"));
+        blocks.Add(Words.Subheading(2, phrases["measurements.scores.title"], "what-to-score"));
         blocks.Add(Words.Phrase(phrases, "measurements.scores.lead"));
         blocks.Add(ScoreTable.Make(context, values));
         blocks.AddRange(ChecksPart.Compose(context, values));

@@ -19,7 +19,7 @@ internal static class ScoreTable
         var pieces = MeasurementTable.Make(context.Metric.Kit, context.Imperial.Kit).Where(row => row.Part.Kind == PartKind.Piece).GroupBy(row => row.Part);
         foreach (var piece in pieces)
         {
-            rows.Add(new TableRow([Words.Head(piece.Key.Piece.Name, columns: 3)], StartsGroup: true));
+            rows.Add(Words.Group(piece.Key.Piece.Name, columns: 3));
             rows.AddRange(Lines(phrases, piece).Select(line => new TableRow(
             [
                 Words.Head(line.What),
