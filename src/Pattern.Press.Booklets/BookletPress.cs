@@ -34,12 +34,12 @@ public sealed class BookletPress(Resources resources)
 
     /// <summary>Does everything but write: reads, fits, composes and lays out, and so finds every problem there is.</summary>
     /// <returns>What was proven, each a line with the numbers found.</returns>
-    public IReadOnlyList<string> Check(string folder, BuildOptions options, Problems problems)
+    public IReadOnlyList<string> Check(string folder, Problems problems)
     {
-        var context = Preparation.Prepare(folder, options, resources, problems);
+        var context = Preparation.Prepare(folder, new BuildOptions(), resources, problems);
         if (context is null)
             return [];
-        LayOut(context, Papers(context.Source, options), problems, progress: null);
+        LayOut(context, context.Source.Papers, problems, progress: null);
         return Proofs.Lines(context);
     }
 

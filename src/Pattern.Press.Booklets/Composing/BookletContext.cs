@@ -1,7 +1,7 @@
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Phrases;
 using Pattern.Press.Measure;
-using Pattern.Press.Structures.Files;
+using Pattern.Press.Structures;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Styles;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Pattern.Press.Booklets.Phrases;
 using Pattern.Press.Measure;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Blocks;
@@ -11,9 +12,8 @@ namespace Pattern.Press.Booklets.Composing;
 /// </summary>
 /// <param name="primary">The ruler of the primary column.</param>
 /// <param name="secondary">The ruler of the other column.</param>
-/// <param name="and">The word between the last two of several: <c>and</c>.</param>
-/// <param name="decimalPoint">What stands before decimals.</param>
-public sealed class ValueText(Ruler primary, Ruler secondary, string and, string decimalPoint = ".")
+/// <param name="phrases">The words between several values.</param>
+internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phrases)
 {
     /// <summary>A value in both columns.</summary>
     /// <param name="here">The primary fit's value.</param>
@@ -23,9 +23,8 @@ public sealed class ValueText(Ruler primary, Ruler secondary, string and, string
         var inlines = new List<Inline>(One(here, primary));
         if (there is null or NumberValue or FlagValue or WordValue)
             return inlines;
-        var others = One(there, secondary);
         inlines.Add(new TextInline(" "));
-        inlines.AddRange(Bracketed(others));
+        inlines.AddRange(Bracketed(One(there, secondary)));
         return inlines;
     }
 
@@ -36,7 +35,7 @@ public sealed class ValueText(Ruler primary, Ruler secondary, string and, string
         SizeValue { Size: var size } => [new MeasureInline(Size(size, ruler))],
         LengthListValue { Lengths: var lengths } => List(lengths, ruler),
         NumberValue { Number: var number } => [new TextInline(Point(number.ToString("0.###", CultureInfo.InvariantCulture)))],
-        FlagValue { Flag: var flag } => [new TextInline(flag ? "yes" : "no")],
+        FlagValue { Flag: var flag } => [new TextInline(phrases[flag ? "answer.yes" : "answer.no"])],
         WordValue { Word: var word } => [new TextInline(word)],
         _ => throw new ArgumentException($"A {value.GetType().Name} cannot be set.", nameof(value)),
     };
@@ -49,26 +48,27 @@ public sealed class ValueText(Ruler primary, Ruler secondary, string and, string
         Point($"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Format(size.Height, ruler)}");
 
     // The unit is said once, at the end: 80, 144 and 160 mm.
-    private List<Inline> List(IReadOnlyList<Length> lengths, Ruler ruler)
+    private IReadOnlyList<Inline> List(IReadOnlyList<Length> lengths, Ruler ruler)
     {
-        var inlines = new List<Inline>();
-        for (var i = 0; i < lengths.Count; i++)
+        if (lengths.Count == 0)
+            return [new TextInline(phrases["measurements.none"])];
+        IReadOnlyList<Inline> last = [new MeasureInline(Length(lengths[^1], ruler))];
+        if (lengths.Count == 1)
+            return last;
+        var before = new List<Inline>();
+        for (var i = 0; i < lengths.Count - 1; i++)
         {
             if (i > 0)
-                inlines.Add(new TextInline(i == lengths.Count - 1 ? $" {and} " : " "));
-            var last = i == lengths.Count - 1;
-            var text = Point(last ? LengthFormat.Format(lengths[i], ruler) : LengthFormat.Number(lengths[i], ruler));
-            inlines.Add(new MeasureInline(i < lengths.Count - 2 ? text + "," : text));
+                before.Add(new TextInline(phrases["list.comma"]));
+            before.Add(new MeasureInline(Point(LengthFormat.Number(lengths[i], ruler))));
         }
 
-        return inlines;
+        return phrases.Inlines(lengths.Count == 2 ? "list.two" : "list.many", ("first", before), ("last", last));
     }
 
     private static List<Inline> Bracketed(IReadOnlyList<Inline> inlines)
     {
         var result = new List<Inline>(inlines);
-        if (result.Count == 0)
-            return result;
         result[0] = Around(result[0], "(", "");
         result[^1] = Around(result[^1], "", ")");
         return result;
@@ -81,5 +81,5 @@ public sealed class ValueText(Ruler primary, Ruler secondary, string and, string
         _ => inline,
     };
 
-    private string Point(string text) => decimalPoint == "." ? text : text.Replace(".", decimalPoint, StringComparison.Ordinal);
+    private string Point(string text) => phrases.DecimalMark == "." ? text : text.Replace(".", phrases.DecimalMark, StringComparison.Ordinal);
 }

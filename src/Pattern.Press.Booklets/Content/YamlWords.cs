@@ -17,7 +17,9 @@ internal static class YamlWords
     {
         if (!item.IsMap)
             return item.AsText()?.Trim();
-        problems.Error(item.Place, "A colon makes these words a “name: value” pair.", "Put the words in quotation marks.");
+        // In a list in brackets, the pair has no place of its own, but its name has.
+        var place = item.AsMap()?.Entries is [var (_, key, _), ..] ? key : item.Place;
+        problems.Error(place, "A colon makes these words a “name: value” pair.", "Put the words in quotation marks.");
         return null;
     }
 

@@ -39,7 +39,7 @@ public static class AlternativeText
             case FigureShow.Folds:
                 sentences.Add(Folds(piece, words));
                 break;
-            case FigureShow.Glue:
+            case FigureShow.Glue when piece.GlueAreas.Count > 0:
                 sentences.Add(words.Count("alt.glue", piece.GlueAreas.Count));
                 sentences.Add(words.Say("alt.panels", ("panels", List(words, Kinds(piece.GlueAreas.Select(area => piece.Panel(area.Panel).Kind), words)))));
                 break;

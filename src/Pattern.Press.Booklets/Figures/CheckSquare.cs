@@ -56,7 +56,8 @@ public sealed record CheckSquare(string SquareLabel = "50 mm", string BarLabel =
         }
 
         var bar = new Label([BarLabel], styles.Text.Bold, styles.Scale.Drawing + 2, styles.Language);
-        board.Write(bar, right + 1.5 + (bar.Width / 2), top + BarHeight - (bar.Height / 2), styles.Palette.Text);
-        return new DrawnFigure(right + 1.5 + bar.Width, top + BarHeight + Edge, board.Items);
+        var below = top + BarHeight + 1.2 + (bar.Height / 2);
+        board.Write(bar, left + (Bar / 2), below, styles.Palette.Text);
+        return new DrawnFigure(right + Edge, below + (bar.Height / 2), board.Items);
     }
 }

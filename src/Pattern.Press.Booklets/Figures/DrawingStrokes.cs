@@ -14,6 +14,23 @@ public static class DrawingStrokes
     {
         ArgumentNullException.ThrowIfNull(lines);
         var d = lines.ThinWidth;
-        return new(lines.Dimension, d, [24 * d, 3 * d, 2 * d, 3 * d, 2 * d, 3 * d]);
+        return new(lines.Dimension, 1.4 * d, [24 * d, 3 * d, 2 * d, 3 * d, 2 * d, 3 * d]);
+    }
+
+    /// <summary>Short dashes, in millimetres, for what is on the other side of the card.</summary>
+    public static IReadOnlyList<double> HiddenDash { get; } = [1.2, 0.8];
+
+    /// <summary>
+    /// A broken line drawn at a length: as it is where its pattern shows whole, with a shorter pattern on a line too short
+    /// for that, because what a fold is must still be read from its line.
+    /// </summary>
+    public static Stroke ForLength(Stroke stroke, double length)
+    {
+        ArgumentNullException.ThrowIfNull(stroke);
+        if (stroke.Dash.Count == 0)
+            return stroke;
+        var needed = stroke.Dash.Sum() + stroke.Dash[0];
+        var part = Math.Max(0.25, length / needed);
+        return part >= 1 ? stroke : stroke with { Dash = [.. stroke.Dash.Select(dash => dash * part)] };
     }
 }

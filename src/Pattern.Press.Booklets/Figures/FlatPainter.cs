@@ -20,6 +20,7 @@ internal sealed class FlatPainter
     private readonly RunningDimension[] _running;
     private readonly SpanDimension[] _spans;
     private readonly FoldLegend? _legend;
+    private readonly Dictionary<string, (string Name, Shape Shape)> _matted = new(StringComparer.Ordinal);
 
     public FlatPainter(FlatDrawing drawing, StyleSheet styles)
     {
@@ -78,7 +79,7 @@ internal sealed class FlatPainter
             DrawLetters(board, placing);
         leadersNeeded = Labelled(board, placing, marginLeft + (width * scale));
         if (_show == FigureShow.Folds)
-            new FoldWords(_piece, _drawing.Words, _styles).Draw(board, placing, _piece.Folds, perKind: true);
+            new FoldWords(_drawing.Words, _styles).DrawPerKind(board, placing, _piece);
         DrawHatching(board, placing);
         _legend?.Draw(board, marginLeft, marginTop + (height * scale) + Edge);
         var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
@@ -99,7 +100,8 @@ internal sealed class FlatPainter
             var shape = new Shape([.. mat.Corners.Select(placing.Put)]);
             board.Ground(new PathItem(shape.Path(), lines.CardAway, null));
             foreach (var side in shape.Sides)
-                board.Line(side, new Stroke(lines.Cut, lines.FoldWidth));
+                board.Line(side, new Stroke(lines.Cut, lines.ThinWidth));
+            _matted[mat.Panel.Name] = (mat.Part.Piece.Name, shape);
         }
     }
 
@@ -108,10 +110,20 @@ internal sealed class FlatPainter
         var lines = _styles.Lines;
         var outline = new Stroke(lines.Cut, lines.FoldWidth);
         var faded = new Stroke(lines.Faded, lines.ThinWidth);
+        if (WithWaste)
+        {
+            // The cuts lie over the sheet's edge where they coincide.
+            var sheet = Sheet(placing);
+            board.Mark(sheet.Path(), _show == FigureShow.Sheet ? lines.CutStroke : _show == FigureShow.Flat ? faded : outline);
+            board.Room.Add(sheet.Sides);
+        }
+
         foreach (var run in FoldRun.Of(_piece))
         {
             var full = run.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke;
-            board.Line(placing.Put(run.From, run.To), IsShown(run) ? full : full with { Colour = lines.Faded, Width = lines.ThinWidth });
+            var line = placing.Put(run.From, run.To);
+            full = DrawingStrokes.ForLength(full, line.Length);
+            board.Line(line, IsShown(run) ? full : full with { Colour = lines.Faded, Width = lines.ThinWidth });
         }
 
         foreach (var cut in _piece.Cuts)
@@ -129,14 +141,6 @@ internal sealed class FlatPainter
             for (var i = 1; i < points.Count; i++)
                 board.Line(placing.Put(points[i - 1], points[i]), stroke);
         }
-
-        if (!WithWaste)
-            return;
-        var side = _show == FigureShow.Sheet ? lines.CutStroke : _show == FigureShow.Flat ? faded : outline;
-        var sheet = Sheet(placing);
-        board.Mark(sheet.Path(), side);
-        board.Room.Add(sheet.Sides);
-        // The flat drawing's cuts lie over the sheet's edge where they coincide.
     }
 
     private void DrawHatching(Board board, Placing placing)
@@ -158,7 +162,11 @@ internal sealed class FlatPainter
         {
             var stroke = new Stroke(lines.Glue, lines.ThinWidth);
             foreach (var glue in _piece.GlueAreas)
-                Hatch(board, [Shape.Of(glue.Outline, placing)], 1.8, [true], spared, origin, stroke);
+            {
+                // What is on the other side of the card is drawn as hidden lines are: broken.
+                var line = glue.Side == SheetSide.Facing ? stroke : stroke with { Dash = DrawingStrokes.HiddenDash };
+                Hatch(board, [Shape.Of(glue.Outline, placing)], 1.8, [true], spared, origin, line);
+            }
         }
     }
 
@@ -188,7 +196,10 @@ internal sealed class FlatPainter
         {
             var text = Words(panel);
             var colour = IsSubject(panel) ? _styles.Palette.Text : _styles.Palette.Muted;
-            if (TryInside(board, Shape.Of(panel.Outline, placing), text, colour, IsEmphasised(panel)))
+            var room = Shape.Of(panel.Outline, placing);
+            if (_matted.TryGetValue(panel.Name, out var mat))
+                (text, room, colour) = (mat.Name, mat.Shape, _styles.Palette.Text);
+            if (TryInside(board, room, text, colour, IsEmphasised(panel)))
                 done.Add(text);
             else
                 crowded.Add((panel, text));

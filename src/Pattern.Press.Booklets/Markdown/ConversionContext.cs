@@ -27,7 +27,7 @@ internal sealed class ConversionContext
         var isComment = html.StartsWith("<!--", StringComparison.Ordinal);
         Problems.Error(
             Places.At(index),
-            isComment ? "A comment in HTML cannot be read here." : $"HTML cannot be read here: {(html.Length <= 40 ? html : html[..37] + "…")}",
+            isComment ? "A comment in HTML cannot be read here." : $"HTML cannot be read here: “{(html.Length <= 40 ? html : html[..37] + "…")}”.",
             isComment ? "Keep notes in a file of their own." : "Write it in Markdown, such as *emphasis*; for a plain < put \\ before it.");
     }
 
@@ -55,7 +55,7 @@ internal sealed class ConversionContext
         if (file.Length == 0)
             Problems.Error(place, "The link leads nowhere.", "Write where between the parentheses: [the lid](#lid).");
         else
-            Problems.Error(place, $"The link leads to “{file}”, which is not a file of this booklet.", Spelling.Nearest(file, Options.Files.Keys) is { } nearest ? $"Did you mean “{nearest}”?" : "For the web write the whole address, https:// and all.");
+            Problems.Error(place, $"The link leads to “{file}”, which is not a file of this booklet.", Spelling.Nearest(file, Options.Files.Keys.Concat(Options.Files.Keys.Select(known => known[(known.LastIndexOf('/') + 1)..]))) is { } nearest ? $"Did you mean “{nearest}”?" : "For the web write the whole address, https:// and all.");
         return null;
 
         string OwnName(string name) => Options.Destinations?.Contains(name) == true ? name : Options.DestinationPrefix + name;

@@ -1,8 +1,29 @@
+using System.Globalization;
+using Pattern.Press.Booklets.Content;
+using Pattern.Press.Booklets.Phrases;
+
 namespace Pattern.Press.Booklets.Markdown;
 
 /// <summary>How a text's Markdown becomes blocks.</summary>
 public sealed record MarkdownOptions
 {
+    /// <summary>For the body of <c>booklet.md</c>, which stands under a heading of level 1.</summary>
+    public static MarkdownOptions ForIntroduction(PhraseBook phrases) => ForOneLine(phrases) with { TopHeading = 2, Bookmarks = true };
+
+    /// <summary>For the body of a step, which stands under a heading of level 2.</summary>
+    public static MarkdownOptions ForStep(PhraseBook phrases, StepSource step) => ForOneLine(phrases) with
+    {
+        Piece = step.Piece,
+        DestinationPrefix = string.Create(CultureInfo.InvariantCulture, $"step-{step.Number}-"),
+    };
+
+    /// <summary>For words in front matter, such as a caution or a caption.</summary>
+    public static MarkdownOptions ForOneLine(PhraseBook phrases)
+    {
+        ArgumentNullException.ThrowIfNull(phrases);
+        return new MarkdownOptions { TipTitle = phrases["callout.tip"], CautionTitle = phrases["callout.caution"] };
+    }
+
     /// <summary>
     /// The level of the text's own topmost headings, 1 to 4, whatever level they are written at. A step stands under a
     /// heading of level 2, so its text starts at 3.

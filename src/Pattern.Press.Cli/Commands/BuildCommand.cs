@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Pattern.Press.Booklets;
+using Pattern.Press.Booklets.Content;
 using Pattern.Press.Cli.Output;
 using Pattern.Press.Structures.Reading;
 
@@ -34,7 +35,7 @@ internal static class BuildCommand
         var problems = new Problems();
         var name = Path.GetFileName(Path.GetFullPath(folder).TrimEnd(Path.DirectorySeparatorChar));
         var progress = new Progress(name, output, ReferenceEquals(output, Console.Out) && !Console.IsOutputRedirected);
-        var built = new BookletPress(Resources.BesideTheProgram()).Build(folder, options, problems, progress);
+        var built = new BookletPress(Resources.OfProgram).Build(folder, options, problems, progress);
         progress.Clear();
         ProblemReport.Write(problems.All, errors);
         if (built is null)

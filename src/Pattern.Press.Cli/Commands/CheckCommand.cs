@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Pattern.Press.Booklets;
+using Pattern.Press.Booklets.Content;
 using Pattern.Press.Cli.Output;
 using Pattern.Press.Structures.Reading;
 
@@ -19,7 +20,7 @@ internal static class CheckCommand
     private static int Check(string folder, TextWriter output, TextWriter errors)
     {
         var problems = new Problems();
-        var proven = new BookletPress(Resources.BesideTheProgram()).Check(folder, problems);
+        var proven = new BookletPress(Resources.OfProgram).Check(folder, problems);
         foreach (var line in proven)
             output.WriteLine(line);
         ProblemReport.Write(problems.All, errors);

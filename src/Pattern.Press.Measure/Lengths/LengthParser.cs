@@ -29,7 +29,9 @@ public static partial class LengthParser
 
         if (!match.Groups["unit"].Success)
         {
-            problem = $"“{text}” has no unit; write {plain} mm or {plain} in.";
+            problem = match.Groups["below"].Success
+                ? $"“{text}” has no unit; write {plain} in."
+                : $"“{text}” has no unit; write {plain} mm or {plain} in.";
             return false;
         }
 
@@ -39,8 +41,9 @@ public static partial class LengthParser
             return false;
         }
 
-        var metric = match.Groups["unit"].Value is "mm" or "cm" or "m";
-        if (metric && match.Groups["below"].Success)
+        // MM and In are as clear as mm and in.
+        var unit = match.Groups["unit"].Value.ToLowerInvariant();
+        if (unit is "mm" or "cm" or "m" && match.Groups["below"].Success)
         {
             problem = $"“{text}” is a fraction of a metric unit; write it with a decimal point, such as 58.5 mm.";
             return false;
@@ -48,7 +51,7 @@ public static partial class LengthParser
 
         try
         {
-            length = match.Groups["unit"].Value switch
+            length = unit switch
             {
                 "mm" => Length.FromMillimetres(Value(match)),
                 "cm" => Length.FromMillimetres(Value(match) * 10),
@@ -127,6 +130,6 @@ public static partial class LengthParser
         ['⅔'] = "2/3",
     };
 
-    [GeneratedRegex("""^(?<sign>[-+])?\s*(?:(?<whole>\d+(?:\.\d+)?|\.\d+)(?:[\s-]+(?<above>\d+)\s*/\s*(?<below>\d+))?|(?<above>\d+)\s*/\s*(?<below>\d+))\s*(?<unit>mm|cm|m|inches|inch|in\.?|")?$""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase)]
+    [GeneratedRegex("""^(?<sign>[-+])?\s*(?:(?<whole>[0-9]+)(?:\s+|-)(?<above>[0-9]+)\s*/\s*(?<below>[0-9]+)|(?<whole>[0-9]+(?:\.[0-9]+)?|\.[0-9]+)|(?<above>[0-9]+)\s*/\s*(?<below>[0-9]+))\s*(?<unit>mm|cm|m|inches|inch|in\.?|")?$""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase)]
     private static partial Regex Pattern();
 }

@@ -63,6 +63,6 @@ public readonly partial record struct Grammage(double GramsPerSquareMetre)
         return true;
     }
 
-    [GeneratedRegex(@"^(?<number>\d{1,6}(?:\.\d{1,3})?)\s*(?:(?<metric>g/m2|g/m²|gsm)|(?:lbs?|\#|pounds?)\s*(?<sheet>\w*))$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<number>[0-9]{1,6}(?:\.[0-9]{1,3})?)\s*(?:(?<metric>g/m2|g/m²|gsm)|(?:lbs?|\#|pounds?)\s*(?<sheet>\w*))$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase)]
     private static partial Regex Pattern();
 }

@@ -25,5 +25,5 @@ public sealed record Stock(
     /// hundredth of a millimetre. Bulky and glossy papers differ by a third either way.
     /// </summary>
     public static Length EstimateCaliper(Grammage grammage) =>
-        Length.FromMillimetres(decimal.Round((decimal)grammage.GramsPerSquareMetre * MicrometresPerGram / 1000, 2));
+        Length.FromMillimetres(decimal.Round((decimal)grammage.GramsPerSquareMetre * MicrometresPerGram / 1000, 2, MidpointRounding.AwayFromZero));
 }

@@ -115,6 +115,10 @@ public sealed record Outline(IReadOnlyList<Edge> Edges)
     /// <param name="tolerance">The distance in millimetres; above 0.</param>
     public IReadOnlyList<Point> Flattened(double tolerance) => [.. Edges.SelectMany(edge => edge.Flattened(tolerance))];
 
+    /// <summary>Its corners, for debugging.</summary>
+    // What a record writes by itself would go into Reversed, and from there never end.
+    public override string ToString() => string.Join(" ", Edges);
+
     private static bool LiesBetweenArcAndChord(Edge arc, Point point)
     {
         if (point.DistanceTo(arc.Centre) >= arc.Radius)

@@ -20,11 +20,12 @@ public static class YamlSource
             return null;
         }
 
+        using var reader = new StringReader(text);
+        var parser = new Parser(reader);
         try
         {
             var stream = new YamlStream();
-            using var reader = new StringReader(text);
-            stream.Load(reader);
+            stream.Load(parser);
             if (stream.Documents.Count == 0)
                 return new YamlMap(new YamlMappingNode(), file, firstLine - 1, new Place(file, firstLine), problems);
             if (stream.Documents[0].RootNode is YamlMappingNode map)
@@ -40,8 +41,13 @@ public static class YamlSource
         }
         catch (InvalidOperationException)
         {
-            // A list or mapping that is opened and never closed, at the end of which the library loses its way.
-            problems.Error(new Place(file, firstLine), "The YAML cannot be read: a [list] or a {mapping} in it is never closed.", "Look for a “[” without its “]”, or a “{” without its “}”.");
+            // A bracket that is never closed makes some versions of the library lose their own place; what was read last
+            // is then as near as one comes.
+            var last = parser.Current?.Start;
+            problems.Error(
+                new Place(file, (int)(last?.Line ?? 1) + firstLine - 1, (int)(last?.Column ?? 0)),
+                "The YAML cannot be read from here on: a [list] or a {mapping} may never be closed.",
+                "Look for a “[” without its “]”, or a “{” without its “}”, and check the indentation.");
             return null;
         }
         catch (ArgumentException broken)

@@ -40,6 +40,7 @@ public sealed class FontFace : IDisposable
         ItalicAngle = tables.ItalicAngle;
         WeightClass = tables.WeightClass;
         PostScriptName = tables.PostScriptName;
+        FamilyName = tables.FamilyName;
         BoundingBox = tables.BoundingBox;
         Advances = tables.Advances;
         Font = new Font(_face);
@@ -59,6 +60,9 @@ public sealed class FontFace : IDisposable
 
     /// <summary>The name PDF and print systems know the face by.</summary>
     public string PostScriptName { get; }
+
+    /// <summary>The name people know the typeface by.</summary>
+    public string FamilyName { get; }
 
     /// <summary>Font units in one em.</summary>
     public int UnitsPerEm { get; }

@@ -42,6 +42,8 @@ internal sealed class FontTables
 
     public string PostScriptName { get; private set; } = "";
 
+    public string FamilyName { get; private set; } = "";
+
     public (int Left, int Bottom, int Right, int Top) BoundingBox { get; private set; }
 
     public ushort[] Advances { get; private set; } = [];
@@ -73,15 +75,21 @@ internal sealed class FontTables
             Advances[glyph] = (ushort)U16(hmtx + (4 * Math.Min(glyph, longMetrics - 1)));
         var os2 = Table("OS/2");
         WeightClass = U16(os2 + 4);
+
+        // The file may ask that its typographic measures be used (fsSelection, bit 7).
+        if ((U16(os2 + 62) & 0x80) != 0)
+            (Ascender, Descender) = (S16(os2 + 68), S16(os2 + 70));
         var hasHeights = U16(os2) >= 2;
         XHeight = hasHeights ? S16(os2 + 86) : UnitsPerEm / 2;
         CapHeight = hasHeights ? S16(os2 + 88) : UnitsPerEm * 7 / 10;
         ItalicAngle = (int)U32(Table("post") + 4) / 65536.0;
         _ = Table("glyf");
-        PostScriptName = ReadPostScriptName();
+        PostScriptName = ReadName(6) ?? "Unnamed";
+        // The typographic family if there is one, else the family.
+        FamilyName = ReadName(16) ?? ReadName(1) ?? PostScriptName;
     }
 
-    private string ReadPostScriptName()
+    private string? ReadName(int id)
     {
         var name = Table("name");
         int count = U16(name + 2);
@@ -89,7 +97,7 @@ internal sealed class FontTables
         for (var i = 0; i < count; i++)
         {
             var at = name + 6 + (12 * i);
-            if (U16(at + 6) != 6)
+            if (U16(at + 6) != id)
                 continue;
             var raw = _bytes.AsSpan(strings + U16(at + 10), U16(at + 8));
             var text = U16(at) == 1 ? Encoding.ASCII.GetString(raw) : Encoding.BigEndianUnicode.GetString(raw);
@@ -97,7 +105,7 @@ internal sealed class FontTables
                 return text;
         }
 
-        return "Unnamed";
+        return null;
     }
 
     private int Table(string tag) => _tables.TryGetValue(tag, out var table)

@@ -1,3 +1,4 @@
+using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Measure;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Blocks;
@@ -14,22 +15,24 @@ internal static class BeforePart
     ];
 
     /// <summary>Composes the part.</summary>
-    public static FlowPart Compose(BookletContext context, ValueText values, PaperSize paper, IDrawing checkSquare)
+    public static FlowPart Compose(BookletContext context, ValueText values, PaperSize paper)
     {
         var phrases = context.Phrases;
         var square = values.One(new LengthValue(CheckMeasures.Square), CheckMeasures.Millimetres);
         var bar = values.One(new LengthValue(CheckMeasures.Bar), CheckMeasures.Inches);
+        var (squareSide, barLength) = (values.Length(CheckMeasures.Square, CheckMeasures.Millimetres), values.Length(CheckMeasures.Bar, CheckMeasures.Inches));
+        var checkSquare = new CheckSquare(squareSide, barLength);
         var alternative = phrases.Format(
             "before.square.alternative",
-            ("square", values.Length(CheckMeasures.Square, CheckMeasures.Millimetres)),
-            ("bar", values.Length(CheckMeasures.Bar, CheckMeasures.Inches)));
+            ("square", squareSide),
+            ("bar", barLength));
         var care = Care.Select(key => phrases.Inlines(key))
             .Concat(context.Source.Cautions.Select(Words.Plain));
         return new FlowPart(
             [
                 Words.Heading(1, phrases["before.title"], "before"),
                 Words.Phrase(phrases, "before.lead", ParagraphKind.Lead),
-                Words.Heading(2, phrases["before.print.title"], "print"),
+                Words.Subheading(2, phrases["before.print.title"], "print"),
                 Words.Bullets([
                     phrases.Inlines("before.print.setting"),
                     phrases.Inlines("before.print.paper", ("paper", Words.Plain(paper.Name))),
@@ -38,7 +41,7 @@ internal static class BeforePart
                 ]),
                 new KeepTogetherBlock(
                 [
-                    Words.Heading(2, phrases["before.square.title"], "check-square"),
+                    Words.Subheading(2, phrases["before.square.title"], "check-square"),
                     new BesideBlock(
                         [
                             Words.Phrase(phrases, "before.square.text", ParagraphKind.Body, ("square", square), ("bar", bar)),

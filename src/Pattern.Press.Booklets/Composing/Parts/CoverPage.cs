@@ -1,3 +1,5 @@
+using Pattern.Press.Measure;
+using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Blocks;
 using Pattern.Press.Typesetting.Fonts;
 using Pattern.Press.Typesetting.Pages;
@@ -7,7 +9,7 @@ using Pattern.Press.Typesetting.Styles;
 namespace Pattern.Press.Booklets.Composing.Parts;
 
 /// <summary>The cover: the title, a drawing of the finished thing, its size, and who made it.</summary>
-internal sealed class CoverPage(BookletContext context, IDrawing drawing, string drawingText, string finishedSize)
+internal sealed class CoverPage(BookletContext context, ValueText values)
 {
     private const double MillimetresPerPoint = 25.4 / 72;
     private readonly StyleSheet _styles = context.Styles;
@@ -43,15 +45,15 @@ internal sealed class CoverPage(BookletContext context, IDrawing drawing, string
         var small = _styles.Scale.Body;
         var leading = _styles.Scale.Leading * MillimetresPerPoint;
         var foot = height - _styles.Spacing.Bottom;
-        var size = Lines(finishedSize, _styles.Text.Regular, small, measure);
-        var maker = Lines(context.Source.Maker, _styles.Text.Bold, small, measure);
+        var size = Lines(FinishedSize(), _styles.Text.Regular, small, measure);
+        var maker = Lines(Maker(), _styles.Text.Bold, small, measure);
         var footTop = foot - ((size.Count + maker.Count) * leading) - 2;
 
         var room = footTop - fieldHeight - 16;
-        var drawn = drawing.Draw(measure, room, _styles);
+        var drawn = FinishedFigure.Cover(context).Draw(measure, room, _styles);
         var x = left + ((measure - drawn.Width) / 2);
         var drawingTop = fieldHeight + 8 + ((room - drawn.Height) / 2);
-        _contents.Add(new FixedContent(Role.Figure, [new GroupItem(Transform.Move(x, drawingTop), null, drawn.Items)], drawingText)
+        _contents.Add(new FixedContent(Role.Figure, [new GroupItem(Transform.Move(x, drawingTop), null, drawn.Items)], FinishedFigure.AlternativeText(context, values))
         {
             Box = (x, drawingTop, drawn.Width, drawn.Height),
         });
@@ -72,6 +74,21 @@ internal sealed class CoverPage(BookletContext context, IDrawing drawing, string
         };
         return new FixedPart([page], LabelPrefix: null) { Title = context.Phrases["cover.bookmark"] };
     }
+
+    private string Maker() => context.Source.Maker.Length > 0 ? context.Phrases.Format("cover.maker", ("maker", context.Source.Maker)) : "";
+
+    private string FinishedSize()
+    {
+        if (FinishedSizes.Of(context.Primary) is not { } here || FinishedSizes.Of(context.Secondary) is not { } there)
+            return "";
+        return $"{context.Phrases["cover.finished"]}: {Outside(here, context.Primary)} ({Outside(there, context.Secondary)})";
+    }
+
+    private string Outside((Length Width, Length Depth, Length Height) size, Model model) => context.Phrases.Format(
+        "cover.size",
+        ("width", values.Length(size.Width, model.Kit.Ruler)),
+        ("depth", values.Length(size.Depth, model.Kit.Ruler)),
+        ("height", values.Length(size.Height, model.Kit.Ruler)));
 
     private IReadOnlyList<ShapedRun> Lines(string text, FontFace face, double size, double measure) =>
         SetLines.Break(text, face, size, measure, context.Source.Language);

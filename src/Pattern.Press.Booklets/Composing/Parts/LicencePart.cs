@@ -29,5 +29,5 @@ internal static class LicencePart
     }
 
     private static string[] Typefaces(BookletContext context) =>
-        [.. new[] { context.Styles.Display, context.Styles.Text }.Select(family => family.Name).Distinct(StringComparer.Ordinal)];
+        [.. new[] { context.Styles.Display, context.Styles.Text }.Select(family => family.Regular.FamilyName).Distinct(StringComparer.Ordinal)];
 }

@@ -17,6 +17,8 @@ internal sealed record Station(double At, string First, string? Second)
 /// <summary>Finds the places along the sheet's sides that a maker measures.</summary>
 internal sealed class Stations(Piece piece, Ruler ruler, Piece? other, Ruler? otherRuler, bool across)
 {
+    // The most that is cut off beside a panel so that it folds in freely, in millimetres.
+    private const double Hair = 1.5;
     private readonly SortedDictionary<(long First, long Second), Station> _found = [];
 
     private double Along(Point p) => across ? p.X : p.Y;
@@ -76,10 +78,26 @@ internal sealed class Stations(Piece piece, Ruler ruler, Piece? other, Ruler? ot
             return;
         var length = Length.FromMillimetres(Along(from));
         var side = across ? piece.Sheet.Width : piece.Sheet.Height;
-        if (length <= Length.Zero || length >= side || (!offRuler && !ruler.Marks(length)))
+        if (length <= Length.Zero || length >= side)
             return;
+        if (!offRuler && !ruler.Marks(length))
+        {
+            // The cut beside such a hair is measured to the fold it is cut along.
+            AddFoldNear(length);
+            return;
+        }
+
         Length? second = same is { } point ? Length.FromMillimetres(Along(point)) : null;
         _found.TryAdd((length.Nanometres, second?.Nanometres ?? 0), Make(length, second));
+    }
+
+    private void AddFoldNear(Length length)
+    {
+        foreach (var (at, station) in new Stations(piece, ruler, other, otherRuler, across).AddFolds()._found)
+        {
+            if (Math.Abs(station.At - length.Millimetres) < Hair && ruler.Marks(Length.FromMillimetres(station.At)))
+                _found.TryAdd(at, station);
+        }
     }
 
     private Station Make(Length length, Length? second) => new(

@@ -1,0 +1,70 @@
+using Pattern.Press.Booklets.Content;
+using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Booklets.Markdown;
+using Pattern.Press.Nets;
+using Pattern.Press.Structures.Reading;
+using Pattern.Press.Typesetting.Blocks;
+
+namespace Pattern.Press.Booklets.Composing;
+
+/// <summary>Makes the figures that the content asks for, from the pieces of the two fits.</summary>
+internal sealed class FigureMaker(BookletContext context, ValueText values, IFigureWords words, MarkdownOptions captions)
+{
+    /// <summary>A figure with its caption and its alternative text, or null after noting what is wrong.</summary>
+    public Block? Make(FigureSource figure, Problems problems)
+    {
+        if (figure.Show == FigureShow.Finished)
+            return Block(figure, FinishedFigure.Drawing(context), FinishedFigure.AlternativeText(context, values), problems);
+
+        var part = Find(context.Primary.Kit, figure.Subject);
+        if (part is null)
+        {
+            var ids = context.Primary.Kit.Parts.Select(one => one.Piece.Id).ToList();
+            problems.Error(figure.Place, $"There is no piece “{figure.Subject}” in this booklet.", Spelling.Advice(figure.Subject, ids));
+            return null;
+        }
+
+        var kinds = part.Piece.Panels.Select(panel => panel.Kind).Distinct(StringComparer.Ordinal).ToList();
+        foreach (var kind in figure.Emphasise.Where(kind => !kinds.Contains(kind)))
+            problems.Error(figure.Place, $"“{figure.Subject}” has no “{kind}”.", Spelling.Advice(kind, kinds));
+
+        if (figure.Show == FigureShow.Folded)
+            return Block(figure, FinishedFigure.Folded(part.Piece), FinishedFigure.FoldedText(context, part.Piece), problems);
+
+        var drawing = new FlatDrawing
+        {
+            Piece = part.Piece,
+            Ruler = context.Primary.Kit.Ruler,
+            Other = Find(context.Secondary.Kit, figure.Subject)?.Piece,
+            OtherRuler = context.Secondary.Kit.Ruler,
+            Show = figure.Show,
+            Emphasise = figure.Emphasise,
+            Parts = context.Primary.Kit.Parts,
+            Words = words,
+        };
+        return Block(figure, drawing, AlternativeText.Of(drawing), problems);
+    }
+
+    private FigureBlock Block(FigureSource figure, IDrawing drawing, string alternative, Problems problems)
+    {
+        var caption = figure.Caption.Length > 0
+            ? MarkdownReader.ToInlines(new MarkdownText(figure.Caption, figure.Place), context.Source.Folder, new ModelBindings(context, values, this), problems, captions)
+            : context.Phrases.Inlines($"figure.{Name(figure.Show)}", Values(figure));
+        return new FigureBlock(drawing, alternative, caption, FigureWidth.Medium)
+        {
+            Source = new BlockSource(figure.Place.File, figure.Place.Line),
+        };
+    }
+
+    private ReadOnlySpan<(string Name, IReadOnlyList<Inline> Value)> Values(FigureSource figure)
+    {
+        if (figure.Show == FigureShow.Finished)
+            return [];
+        var name = Find(context.Primary.Kit, figure.Subject)!.Piece.Name;
+        return new (string, IReadOnlyList<Inline>)[] { ("piece", [new TextInline(context.Phrases.Format("piece.the", ("piece", name.ToLowerInvariant())))]) };
+    }
+
+    private static string Name(FigureShow show) => show.ToString().ToLowerInvariant();
+
+    private static Part? Find(Kit kit, string id) => kit.Parts.FirstOrDefault(part => part.Piece.Id == id);
+}

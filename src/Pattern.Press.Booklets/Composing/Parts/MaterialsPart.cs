@@ -1,0 +1,134 @@
+using System.Globalization;
+using Pattern.Press.Measure;
+using Pattern.Press.Nets;
+using Pattern.Press.Plans.Materials;
+using Pattern.Press.Plans.Sheets;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Structures.Reading;
+using Pattern.Press.Typesetting.Blocks;
+
+namespace Pattern.Press.Booklets.Composing.Parts;
+
+/// <summary>What is needed: stocks by the sheet, what to cut from them, other materials, and tools.</summary>
+internal static class MaterialsPart
+{
+    /// <summary>Composes the part; sheets that a stock is too small for are problems.</summary>
+    public static FlowPart Compose(BookletContext context, ValueText values, Problems problems)
+    {
+        var (phrases, source) = (context.Phrases, context.Source);
+        var list = MaterialsList.Make(context.Primary.Kit, source.Kits, [.. source.Stocks.Values]);
+        var other = MaterialsList.Make(context.Secondary.Kit, source.Kits, [.. source.Stocks.Values]);
+        ReportTooLarge(context, list, context.Primary.Kit.Ruler, problems);
+        ReportTooLarge(context, other, context.Secondary.Kit.Ruler, problems);
+
+        var blocks = new List<Block>
+        {
+            Words.Heading(1, phrases["materials.title"], "materials"),
+            Words.Paragraph(phrases.Plural("materials.kits", source.Kits)),
+            Words.Subheading(2, phrases["materials.stocks.title"]),
+            Stocks(context, values, list, other),
+            Words.Paragraph(phrases["materials.stocks.substitute"], ParagraphKind.Small),
+        };
+        if (list.Stocks.Any(need => need.Stock.CaliperIsEstimate))
+            blocks.Add(Words.Paragraph(phrases["materials.stocks.estimated_note"], ParagraphKind.Small));
+        if (source.Extras.Count > 0)
+        {
+            blocks.Add(Words.Subheading(2, phrases["materials.extras.title"]));
+            blocks.Add(Words.Ticks(source.Extras.Select(Words.Plain)));
+        }
+
+        blocks.Add(Words.Subheading(2, phrases["materials.tools.title"]));
+        blocks.Add(Words.Ticks(Tools(context).Select(Words.Plain)));
+        return new FlowPart(blocks) { Title = phrases["materials.title"] };
+    }
+
+    // The booklet's own list if it has one; else what its steps name; else what every box takes.
+    private static IReadOnlyList<string> Tools(BookletContext context)
+    {
+        if (context.Source.Tools.Count > 0)
+            return context.Source.Tools;
+        var named = context.Source.Steps.SelectMany(step => step.Tools).Distinct(StringComparer.Ordinal).ToList();
+        var phrases = context.Phrases;
+        return named.Count > 0
+            ? named
+            : [phrases["materials.tools.ruler"], phrases["materials.tools.knife"], phrases["materials.tools.scorer"], phrases["materials.tools.pencil"], phrases["materials.tools.adhesive"]];
+    }
+
+    private static TableBlock Stocks(BookletContext context, ValueText values, MaterialsList list, MaterialsList other)
+    {
+        var phrases = context.Phrases;
+        var rows = list.Stocks.Zip(other.Stocks, (need, there) => new TableRow(
+        [
+            Words.Head(need.Stock.Name),
+            Words.Cell(phrases.Join([.. Uses(context, need.Stock)])),
+            new TableCell(Sheet(values, context, need.Stock.Sheet)),
+            Words.Cell(Math.Max(need.Sheets, there.Sheets).ToString(CultureInfo.InvariantCulture)),
+            new TableCell(Weight(context, values, need.Stock)),
+        ]));
+        return new TableBlock(
+            [ColumnAlignment.Left, ColumnAlignment.Left, ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Left],
+            [new TableRow([
+                Words.Head(phrases["materials.stocks.material"]),
+                Words.Head(phrases["materials.stocks.use"]),
+                Words.Head(phrases["materials.stocks.sheet"]),
+                Words.Head(phrases["materials.stocks.sheets"]),
+                Words.Head(phrases["materials.stocks.weight"]),
+            ])],
+            [.. rows]);
+    }
+
+    private static IEnumerable<string> Uses(BookletContext context, Stock stock)
+    {
+        var parts = context.Primary.Kit.Parts.Where(part => part.Stock == stock.Id).ToList();
+        foreach (var piece in parts.Where(part => part.Kind == PartKind.Piece))
+            yield return piece.Piece.Name.ToLowerInvariant();
+        if (parts.Exists(part => part.Kind == PartKind.Mat))
+            yield return context.Phrases["materials.stocks.mats"];
+    }
+
+    // Sheets are sold in sizes of one system; a size that is whole in inches is said in inches first.
+    private static IReadOnlyList<Inline> Sheet(ValueText values, BookletContext context, Size sheet)
+    {
+        var paper = PaperSize.All.FirstOrDefault(paper => paper.Size == sheet || paper.Size.Turned == sheet);
+        if (paper is not null)
+            return Words.Plain(paper.Name);
+        var eighths = new Ruler(UnitSystem.Imperial, Length.Inch / 8);
+        return eighths.Marks(sheet.Width) && eighths.Marks(sheet.Height)
+            ? values.One(new SizeValue(sheet), eighths)
+            : values.One(new SizeValue(sheet), context.Metric.Kit.Ruler);
+    }
+
+    private static List<Inline> Weight(BookletContext context, ValueText values, Stock stock)
+    {
+        var phrases = context.Phrases;
+        var inlines = new List<Inline>();
+        if (stock.Grammage is { } grammage)
+        {
+            inlines.Add(new MeasureInline(phrases.Format("materials.stocks.weight_value", ("grams", Math.Round(grammage.GramsPerSquareMetre).ToString(CultureInfo.InvariantCulture)))));
+            inlines.Add(new TextInline(phrases["list.comma"]));
+        }
+
+        var caliper = values.Length(stock.Caliper, context.Metric.Kit.Ruler);
+        inlines.Add(new MeasureInline(stock.CaliperIsEstimate ? phrases.Format("materials.stocks.estimated", ("caliper", caliper)) : caliper));
+        return inlines;
+    }
+
+    private static void ReportTooLarge(BookletContext context, MaterialsList list, Ruler ruler, Problems problems)
+    {
+        foreach (var need in list.Stocks)
+        {
+            foreach (var misfit in need.Plan.TooLarge)
+            {
+                var by = new[] { (misfit.TooWide, "wide"), (misfit.TooHigh, "high") }
+                    .Where(side => side.Item1 > Length.Zero)
+                    .Select(side => $"{LengthFormat.Format(side.Item1, ruler)} too {side.Item2}");
+                problems.Error(
+                    context.Source.StockPlaces.TryGetValue(need.Stock.Id, out var place) ? place : new Place("booklet.md"),
+                    $"The {misfit.Wanted.Name} needs a sheet of {Text(misfit.Wanted.Size, ruler)}; “{need.Stock.Id}” comes in sheets of {Text(misfit.Room, ruler)}, so it is {string.Join(" and ", by)}.",
+                    $"Buy a larger sheet, at least {Text(misfit.Wanted.Size, ruler)}, or make the box smaller.");
+            }
+        }
+    }
+
+    private static string Text(Size size, Ruler ruler) => $"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Format(size.Height, ruler)}";
+}

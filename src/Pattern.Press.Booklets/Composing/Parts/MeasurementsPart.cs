@@ -1,0 +1,41 @@
+using Pattern.Press.Measure;
+using Pattern.Press.Nets;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Typesetting.Blocks;
+
+namespace Pattern.Press.Booklets.Composing.Parts;
+
+/// <summary>Every size in both columns, the item that they follow from, and what was checked.</summary>
+internal static class MeasurementsPart
+{
+    /// <summary>Composes the part.</summary>
+    public static FlowPart Compose(BookletContext context, ValueText values)
+    {
+        var phrases = context.Phrases;
+        var (metric, imperial) = (context.Metric.Kit.Ruler, context.Imperial.Kit.Ruler);
+        var blocks = new List<Block>
+        {
+            Words.Heading(1, phrases["measurements.title"], "measurements"),
+            Words.Phrase(phrases, "measurements.lead", ParagraphKind.Lead),
+            Words.Phrase(
+                phrases,
+                "measurements.columns",
+                ParagraphKind.Body,
+                ("metric", Words.Plain(phrases["system.metric_word"])),
+                ("metric_step", values.One(new LengthValue(metric.Step), metric)),
+                ("imperial", Words.Plain(phrases["system.imperial_word"])),
+                ("imperial_step", values.One(new LengthValue(imperial.Step), imperial))),
+            Words.Phrase(phrases, "measurements.drawn", ParagraphKind.Body, ("system", Words.Plain(phrases[context.Source.Primary == UnitSystem.Metric ? "system.metric_word" : "system.imperial_word"]))),
+            Words.Subheading(2, phrases["measurements.cuts.title"], "what-to-cut"),
+            Words.Phrase(phrases, "measurements.cuts.lead"),
+            CutTable.Make(context, values),
+        };
+        if (context.Metric.Kit.Parts.Any(part => part.Hand != Hand.Either))
+            blocks.Add(new CalloutBlock(CalloutKind.Tip, phrases["measurements.hands.title"], [Words.Phrase(phrases, "measurements.hands.text")]));
+        blocks.Add(Words.Subheading(2, phrases["measurements.scores.title"], "what-to-score"));
+        blocks.Add(Words.Phrase(phrases, "measurements.scores.lead"));
+        blocks.Add(ScoreTable.Make(context, values));
+        blocks.AddRange(ChecksPart.Compose(context, values));
+        return new FlowPart(blocks) { Title = phrases["measurements.title"] };
+    }
+}

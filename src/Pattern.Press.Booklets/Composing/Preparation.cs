@@ -1,0 +1,92 @@
+using Pattern.Press.Booklets.Content;
+using Pattern.Press.Booklets.Phrases;
+using Pattern.Press.Booklets.Themes;
+using Pattern.Press.Measure;
+using Pattern.Press.Structures;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Structures.Reading;
+
+namespace Pattern.Press.Booklets.Composing;
+
+/// <summary>Reads a booklet and fits its structure, as far as problems let it.</summary>
+internal static class Preparation
+{
+    /// <summary>Reads the folder, the theme and the phrases, and fits the structure on both rulers.</summary>
+    /// <returns>What the parts are composed from, or null when too little of it is right.</returns>
+    public static BookletContext? Prepare(string folder, BuildOptions options, Resources resources, Problems problems)
+    {
+        var source = BookletReader.Read(folder, problems);
+        if (source is null)
+            return null;
+
+        var phrases = PhraseBook.Load(resources.PhrasesFolder, source.Language, problems);
+        var styles = options.Theme is { } other
+            ? ThemeReader.Read(resources.ThemesFolder, other, source.Language, problems, new Place("--theme"))
+            : ThemeReader.Read(resources.ThemesFolder, source.Theme, source.Language, problems, source.ThemePlace);
+        var structure = Catalogue.Open(resources.StructuresFolder, problems).Find(source.Structure, source.StructurePlace, problems);
+        if (structure is null)
+            return null;
+
+        var given = new SortedDictionary<string, GivenValue>(StringComparer.Ordinal);
+        foreach (var (name, place, value) in source.Sizes)
+        {
+            if (structure.ReadGiven(name, place, value, problems) is { } read)
+                given[name] = read;
+        }
+
+        RefuseUnusedStocks(source, structure, problems);
+        var metric = Fit(structure, source, given, source.MetricRuler, problems);
+        var imperial = Fit(structure, source, given, source.ImperialRuler, problems);
+        if (metric is null || imperial is null || phrases is null || styles is null)
+            return null;
+        var context = new BookletContext
+        {
+            Source = source,
+            Structure = structure,
+            Metric = metric,
+            Imperial = imperial,
+            Phrases = phrases,
+            Styles = styles,
+        };
+        ReportRounded(context, problems);
+        return context;
+    }
+
+    // The primary column is fitted first in the report: its problems are in the units that the maker thinks in.
+    private static Model? Fit(Structure structure, BookletSource source, SortedDictionary<string, GivenValue> given, Ruler ruler, Problems problems) =>
+        structure.Fit(
+            new FitRequest
+            {
+                Ruler = ruler,
+                Item = source.Item,
+                ItemPlace = source.ItemPlace,
+                Given = given,
+                Stocks = source.Stocks,
+            },
+            problems);
+
+    private static void RefuseUnusedStocks(BookletSource source, Structure structure, Problems problems)
+    {
+        var uses = structure.Stocks.Select(stock => stock.Id).ToList();
+        foreach (var (use, place) in source.StockPlaces)
+        {
+            if (!uses.Contains(use))
+                problems.Error(place, $"“{use}” is not a stock of this structure.", Spelling.Advice(use, uses));
+        }
+    }
+
+    // On the maker's own ruler a size off its marks cannot be measured, so it is not silently changed.
+    private static void ReportRounded(BookletContext context, Problems problems)
+    {
+        var ruler = context.Primary.Kit.Ruler;
+        foreach (var size in context.Primary.Rounded)
+        {
+            var below = LengthFormat.Format(ruler.Round(size.Given, Rounding.Down), ruler);
+            var above = LengthFormat.Format(ruler.Round(size.Given, Rounding.Up), ruler);
+            problems.Error(
+                size.Place,
+                $"{size.Name} is {LengthFormat.Format(size.Given, ruler)}, which is not on a mark of the ruler ({LengthFormat.Format(ruler.Step, ruler)}).",
+                $"Write {below} or {above}, or set a finer ruler under “rulers”.");
+        }
+    }
+}

@@ -1,0 +1,28 @@
+using Pattern.Press.Measure;
+
+namespace Pattern.Press.Booklets.Composing;
+
+/// <summary>Says what was proven about a booklet's two fits, for the command line.</summary>
+internal static class Proofs
+{
+    /// <summary>A line for each check, with what was found in both columns.</summary>
+    public static IReadOnlyList<string> Lines(BookletContext context)
+    {
+        var there = context.Secondary.Checks.ToDictionary(check => check.Name, StringComparer.Ordinal);
+        return
+        [
+            .. context.Primary.Checks.Select(here =>
+            {
+                var both = there.TryGetValue(here.Name, out var other)
+                    ? $"{Number(here.Found, context.Primary.Kit.Ruler)} and {Number(other.Found, context.Secondary.Kit.Ruler)}"
+                    : Number(here.Found, context.Primary.Kit.Ruler);
+                var least = there.TryGetValue(here.Name, out other)
+                    ? $"{Number(here.Least, context.Primary.Kit.Ruler)} and {Number(other.Least, context.Secondary.Kit.Ruler)}"
+                    : Number(here.Least, context.Primary.Kit.Ruler);
+                return $"{(here.Holds ? "holds" : "FAILS")}: {here.Name}: {both}; at least {least}.";
+            }),
+        ];
+    }
+
+    private static string Number(Length length, Ruler ruler) => LengthFormat.Format(length, ruler);
+}

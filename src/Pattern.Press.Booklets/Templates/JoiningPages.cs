@@ -1,0 +1,196 @@
+using System.Globalization;
+using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Booklets.Figures.Drafting;
+using Pattern.Press.Nets;
+using Pattern.Press.Plans.Tiling;
+using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Pages;
+using Pattern.Press.Typesetting.Structure;
+
+namespace Pattern.Press.Booklets.Templates;
+
+/// <summary>
+/// How the pages of each tiled template go together: a drawing and the order, one below the other, as many templates on a
+/// page as it holds, so that small kits need only one such page.
+/// </summary>
+internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan, IReadOnlyList<Seam> Seams)> templates)
+{
+    private const double Tallest = 92;
+    private const double TallestWide = 130;
+    private const double Gap = 7;
+    private const double Between = 1.2;
+
+    /// <summary>The pages still without their numbers.</summary>
+    public IReadOnlyList<Func<int, int, string?, int, FixedPage>> Plan()
+    {
+        var pages = new List<Func<int, int, string?, int, FixedPage>>();
+        var waiting = new Queue<(TilePlan Plan, IReadOnlyList<Seam> Seams)>(templates.Where(template => template.Plan.Tiles.Count > 1));
+        while (waiting.Count > 0)
+        {
+            var frame = new PageFrame(job, lying: false);
+            var contents = new List<FixedContent>();
+            var y = frame.Area.Top + 1;
+            while (waiting.Count > 0)
+            {
+                var (plan, seams) = waiting.Peek();
+                var (items, bottom) = Block(frame, plan, seams, y);
+                if (bottom > frame.Area.Bottom && contents.Count > 0)
+                    break;
+                waiting.Dequeue();
+                contents.AddRange(items);
+                y = bottom + Gap;
+            }
+
+            var destination = "template-joining" + (pages.Count == 0 ? "" : "-" + (pages.Count + 1).ToString(CultureInfo.InvariantCulture));
+            pages.Add((number, count, bookmark, level) =>
+            {
+                frame.Heading(job.Words.Say("joining.title"), "", frame.Right - frame.Left);
+                frame.Line(job.Words.Say(templates[0].Plan.Lap > 0 ? "joining.how" : "joining.how-butt"), frame.Right - frame.Left);
+                frame.Foot(number, count, withScale: false);
+                return frame.Finish(contents, destination, bookmark, level);
+            });
+        }
+
+        return pages;
+    }
+
+    private (IReadOnlyList<FixedContent> Contents, double Bottom) Block(PageFrame frame, TilePlan plan, IReadOnlyList<Seam> seams, double top)
+    {
+        var styles = job.Styles;
+        var contents = new List<FixedContent>();
+        var size = Math.Min(styles.Scale.Heading3, 11.5);
+        var heading = Lettering.Set(
+            job.Words.Say("joining.piece", ("piece", plan.Part.Piece.Name), ("tiles", TileNames.Range(plan))), styles.Display.Bold, size, styles.Language);
+        contents.Add(new FixedContent(Role.H3, [.. heading.At(frame.Left, top + heading.Ascent, styles.Palette.Heading)]));
+        var y = top + heading.Ascent + heading.Descent + 3;
+
+        // A drawing of many tiles takes the whole width, with the words below it.
+        var wide = plan.Tiles.Count > 4;
+        var width = (frame.Right - frame.Left) * (wide ? 1 : 0.56);
+        var bounds = TileMap.Bounds(plan);
+        var points = styles.Scale.Small;
+        var leading = points * 1.3 * 25.4 / 72;
+        IReadOnlyList<LetteringLine>[] Words(double room) =>
+            [.. Steps(plan, seams).Select(step => Lines.Break(step, room, styles.Text.Regular, points, styles.Language))];
+        var below = Words(frame.Right - frame.Left);
+        var taken = wide ? below.Sum(lines => (lines.Count * leading) + Between) + 4 : 0;
+        var tallest = Math.Min(wide ? TallestWide : Tallest, Math.Max(30, frame.Area.Height - (y - top) - taken - 2));
+        var scale = Math.Min(0.5, Math.Min((width - 2) / bounds.Width, tallest / bounds.Height));
+        var board = new Board();
+        DrawWhole(board, plan, seams, frame.Left, y, scale);
+        contents.Add(new FixedContent(
+            Role.Figure,
+            board.Items,
+            job.Words.Say("alt.joining", ("piece", plan.Part.Piece.Name), ("tiles", TileNames.Range(plan))))
+        {
+            Box = (frame.Left, y, width, bounds.Height * scale),
+        });
+
+        var left = wide ? frame.Left : frame.Left + (bounds.Width * scale) + 8;
+        var down = wide ? y + (bounds.Height * scale) + 4 : y;
+        foreach (var lines in wide ? below : Words(frame.Right - left))
+        {
+            var (items, next) = Lines.Put(lines, left, down, leading, styles.Palette.Text);
+            contents.Add(new FixedContent(Role.P, items));
+            down = next + Between;
+        }
+
+        return (contents, Math.Max(down, y + (bounds.Height * scale)));
+    }
+
+    private void DrawWhole(Board board, TilePlan plan, IReadOnlyList<Seam> seams, double x, double y, double scale)
+    {
+        var styles = job.Styles;
+        var lines = styles.Lines;
+        var bounds = TileMap.Bounds(plan);
+        Point Put(Point p) => new(x + ((p.X - bounds.Left) * scale), y + ((p.Y - bounds.Top) * scale));
+        var piece = plan.Part.Piece;
+        var placing = TemplatePainter.PlacingOf(piece, plan.Turned, x - (bounds.Left * scale), y - (bounds.Top * scale)) with { Scale = scale };
+        board.Ground(new PathItem(Shape.Of(piece.Outline, placing).Path(), lines.Card, null));
+        foreach (var seam in seams)
+        {
+            if (seam.Lap is not { } lap)
+                continue;
+            var (a, b) = (Put(new(lap.Left, lap.Top)), Put(new(lap.Right, lap.Bottom)));
+            board.Ground(new PathItem(PathBuilder.Rectangle(a.X, a.Y, b.X - a.X, b.Y - a.Y), TileMap.Lighter(styles.Palette.Rule), null));
+        }
+
+        foreach (var (line, _) in TemplatePainter.Lines(piece, placing, lines))
+            board.Line(line, new Stroke(lines.Faded, lines.ThinWidth));
+        var edge = new Stroke(lines.Dimension, lines.ThinWidth);
+        var whole = new Box(x, y, x + (bounds.Width * scale), y + (bounds.Height * scale));
+        board.Mark(Shape.Of(whole).Path(), edge);
+        foreach (var seam in seams)
+        {
+            board.Line(new Segment(Put(seam.Line.From), Put(seam.Line.To)), DrawingStrokes.Trim(lines) with { Width = lines.FoldWidth });
+            foreach (var mark in seam.Marks)
+            {
+                var at = Put(mark.At);
+                board.Mark(PathBuilder.Circle(at.X, at.Y, 1), edge);
+                board.Room.Take(Box.Around(at.X, at.Y, 2, 2));
+                var label = new Label([mark.Letter], styles.Text.Bold, Math.Max(6.5, styles.Scale.Drawing), styles.Language);
+                var ways = seam.Upright ? new[] { new Point(-2.6, 0), new Point(2.6, 0) } : [new Point(0, -2.6), new Point(0, 2.6)];
+                if (ways.Any(way => !board.Room.IsFree(label.BoxAt(at.X + way.X, at.Y + way.Y))))
+                    continue;
+                foreach (var way in ways)
+                    board.Write(label, at.X + way.X, at.Y + way.Y, styles.Palette.Text);
+            }
+        }
+
+        foreach (var tile in plan.Tiles)
+        {
+            var (a, b) = (Put(new(tile.X, tile.Y)), Put(new(tile.X + tile.Width, tile.Y + tile.Height)));
+            var next = seams.Where(seam => seam.First == tile).ToArray();
+            var box = new Box(a.X, a.Y, b.X, b.Y);
+            foreach (var seam in next)
+                box = seam.Upright ? box with { Right = Put(seam.Line.From).X } : box with { Bottom = Put(seam.Line.From).Y };
+            var label = new Label([TileNames.Of(tile)], styles.Display.Bold, 13, styles.Language);
+            if (board.Room.Find(Shape.Of(box), label.Width, label.Height, 0.8) is { } at)
+                board.Write(label, at.X, at.Y, styles.Palette.Accent);
+        }
+    }
+
+    // Each row first, from left to right, then row below row: so the page that is trimmed always comes on top.
+    private IEnumerable<string> Steps(TilePlan plan, IReadOnlyList<Seam> seams)
+    {
+        var number = 1;
+        var strips = Strips(plan);
+        foreach (var strip in strips)
+        {
+            for (var i = 1; i < strip.Count; i++)
+                yield return Step(TileNames.Of(strip[i]), [.. seams.Where(seam => seam.Upright && seam.Second == strip[i])]);
+        }
+
+        foreach (var strip in strips)
+        {
+            var name = strip.Count == 1 ? TileNames.Of(strip[0]) : $"{TileNames.Of(strip[0])}–{TileNames.Of(strip[^1])}";
+            Seam[] above = [.. seams.Where(seam => !seam.Upright && strip.Contains(seam.Second))];
+            if (above.Length > 0)
+                yield return Step(name, above);
+        }
+
+        yield return job.Words.Say("joining.last", ("number", number.ToString(CultureInfo.InvariantCulture)));
+
+        string Step(string name, Seam[] joins) => job.Words.Say(
+            plan.Lap > 0 ? "joining.step" : "joining.step-butt",
+            ("number", number++.ToString(CultureInfo.InvariantCulture)),
+            ("tile", name),
+            ("others", AlternativeText.List(job.Words, joins.Select(seam => TileNames.Of(seam.First)))),
+            ("marks", AlternativeText.List(job.Words, joins.SelectMany(seam => seam.Marks).Select(mark => mark.Letter))));
+    }
+
+    // Tiles beside each other without a gap.
+    private static List<List<Tile>> Strips(TilePlan plan)
+    {
+        var strips = new List<List<Tile>>();
+        foreach (var tile in plan.Tiles.OrderBy(tile => tile.Row).ThenBy(tile => tile.Column))
+        {
+            if (strips.Count > 0 && strips[^1][^1] is var last && last.Row == tile.Row && last.Column == tile.Column - 1)
+                strips[^1].Add(tile);
+            else
+                strips.Add([tile]);
+        }
+
+        return strips;
+    }
+}

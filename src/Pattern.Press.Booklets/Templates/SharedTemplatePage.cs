@@ -1,0 +1,109 @@
+using System.Globalization;
+using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Booklets.Figures.Drafting;
+using Pattern.Press.Nets;
+using Pattern.Press.Plans.Tiling;
+using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Structure;
+
+namespace Pattern.Press.Booklets.Templates;
+
+/// <summary>A page of small templates, each with its words.</summary>
+internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
+{
+    public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
+    {
+        var frame = new PageFrame(job, shared.Lying);
+        var words = job.Words;
+        frame.Heading(words.Say("template.shared"), "", frame.Right - frame.Left);
+        frame.Line(words.Say("template.shared-stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say("template.side-shared"), frame.Right - frame.Left);
+        if (job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay)
+            frame.Line(words.Say("template.one-way"), frame.Right - frame.Left);
+        frame.Foot(number, count);
+        var contents = shared.Places.SelectMany(Place).ToList();
+        var board = new Board();
+        foreach (var place in shared.Places)
+        {
+            var sheet = Sheet(place);
+            board.Room.Take(sheet.Grown(1));
+            board.Room.Take(new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height));
+        }
+
+        ScaleCheck.Down(board, frame.Area, default, [], job.Styles);
+        contents.Add(new FixedContent(Role.Figure, board.Items, words.Say("alt.scale-down"))
+        {
+            Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
+        });
+        return frame.Finish(contents, destination, bookmark, level);
+    }
+
+    private static Box Sheet(SharedPlace place)
+    {
+        var size = place.Turned ? place.Part.Piece.Sheet.Turned : place.Part.Piece.Sheet;
+        return new Box(place.PageX, place.PageY, place.PageX + size.Width.Millimetres, place.PageY + size.Height.Millimetres);
+    }
+
+    private IEnumerable<FixedContent> Place(SharedPlace place)
+    {
+        var (part, styles) = (place.Part, job.Styles);
+        var sheet = Sheet(place);
+        var board = new Board();
+        var painter = new TemplatePainter(part.Piece, TemplatePainter.PlacingOf(part.Piece, place.Turned, place.PageX, place.PageY), sheet, styles, job.Words);
+        painter.DrawLines(board);
+        if (part.Piece.Panels.Count > 1)
+            painter.DrawWords(board, sheet);
+        painter.DrawHatching(board);
+        yield return new FixedContent(Role.Figure, board.Items, job.Words.Say("alt.small-template", ("piece", part.Piece.Name), ("size", job.SizeOf(part))))
+        {
+            Box = (sheet.Left, sheet.Top, sheet.Width, sheet.Height),
+        };
+
+        var room = place.Label.Width > 0
+            ? new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height)
+            : sheet.Grown(-1.5);
+        var name = part.Hand switch
+        {
+            Hand.Left => job.Words.Say("template.left-hand", ("piece", part.Piece.Name)),
+            Hand.Right => job.Words.Say("template.right-hand", ("piece", part.Piece.Name)),
+            _ => part.Piece.Name,
+        };
+        var cut = job.Words.Say("template.cut-count", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)));
+        yield return new FixedContent(Role.P, [.. Words(room, name, cut, job.SizeOf(part))]);
+    }
+
+    // The name in bold with the count after it, the size below; smaller where the room asks for it.
+    private IEnumerable<Pattern.Press.Typesetting.Pages.PageItem> Words(Box room, string name, string cut, string size)
+    {
+        var styles = job.Styles;
+        foreach (var points in new[] { Math.Max(6.5, styles.Scale.Drawing), 6 })
+        {
+            var leading = points * 1.16 * 25.4 / 72;
+            var first = Lettering.Set(name, styles.Text.Bold, points, styles.Language);
+            var second = Lettering.Set(" · " + cut, styles.Text.Regular, points, styles.Language);
+            var together = first.Width + second.Width <= room.Width;
+            var titles = together ? [] : Lines.Break(name, room.Width, styles.Text.Bold, points, styles.Language);
+            var rest = Lines.Break(together ? size : $"{cut} · {size}", room.Width, styles.Text.Regular, points, styles.Language);
+            var height = (Math.Max(1, titles.Count) + rest.Count) * leading;
+            if (height > room.Height && points > 6)
+                continue;
+            var y = room.Top + 0.6;
+            if (together)
+            {
+                foreach (var item in first.At(room.Left, y + first.Ascent, styles.Palette.Text).Concat(second.At(room.Left + first.Width, y + first.Ascent, styles.Palette.Text)))
+                    yield return item;
+                y += leading;
+            }
+            else
+            {
+                var (items, next) = Lines.Put(titles, room.Left, y, leading, styles.Palette.Text);
+                foreach (var item in items)
+                    yield return item;
+                y = next;
+            }
+
+            foreach (var item in Lines.Put(rest, room.Left, y, leading, styles.Palette.Text).Items)
+                yield return item;
+            yield break;
+        }
+    }
+}

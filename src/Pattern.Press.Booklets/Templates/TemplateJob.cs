@@ -1,0 +1,41 @@
+using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Measure;
+using Pattern.Press.Nets;
+using Pattern.Press.Plans.Tiling;
+using Pattern.Press.Typesetting.Styles;
+
+namespace Pattern.Press.Booklets.Templates;
+
+/// <summary>What template pages are made of.</summary>
+public sealed record TemplateJob
+{
+    /// <summary>Which template goes where.</summary>
+    public required TemplatePlan Plan { get; init; }
+
+    /// <summary>The page the plan was made for.</summary>
+    public required TemplatePage Page { get; init; }
+
+    /// <summary>The kit that is drawn.</summary>
+    public required Kit Kit { get; init; }
+
+    /// <summary>The kit of the other fit, for sizes in the other units; null for none.</summary>
+    public Kit? Other { get; init; }
+
+    /// <summary>The stocks by their ids in the kit.</summary>
+    public required IReadOnlyDictionary<string, Stock> Stocks { get; init; }
+
+    /// <summary>The words.</summary>
+    public required IFigureWords Words { get; init; }
+
+    /// <summary>Fonts, colours and lines.</summary>
+    public required StyleSheet Styles { get; init; }
+
+    internal string StockName(Part part) => Stocks.TryGetValue(part.Stock, out var stock) ? stock.Name : part.Stock;
+
+    internal string SizeOf(Part part)
+    {
+        var text = AlternativeText.SizeText(part.Piece.Sheet, Kit.Ruler);
+        var same = Other?.Parts.FirstOrDefault(other => other.Piece.Id == part.Piece.Id && other.Hand == part.Hand);
+        return same is null ? text : $"{text} / {AlternativeText.SizeText(same.Piece.Sheet, Other!.Ruler)}";
+    }
+}

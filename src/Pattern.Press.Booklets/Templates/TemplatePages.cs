@@ -1,0 +1,64 @@
+using System.Globalization;
+using Pattern.Press.Nets;
+using Pattern.Press.Plans.Tiling;
+using Pattern.Press.Typesetting.Blocks;
+
+namespace Pattern.Press.Booklets.Templates;
+
+/// <summary>Makes the pages of full-size templates.</summary>
+public static class TemplatePages
+{
+    /// <summary>What the words above a template take, in millimetres; for <see cref="TemplatePage.HeadRoom"/>.</summary>
+    public const double HeadRoom = 19;
+
+    /// <summary>What the scale check below a template takes, in millimetres; for <see cref="TemplatePage.FootRoom"/>.</summary>
+    public const double FootRoom = 14;
+
+    /// <summary>
+    /// The template pages of a kit at true size: how to join pages where a template takes several, then every template,
+    /// then the shared pages. The first page has a bookmark of level 1, the first page of each template one of level 2.
+    /// </summary>
+    public static FixedPart Make(TemplateJob job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var templates = job.Plan.Tiled
+            .Select(plan => (Plan: plan, Seams: Seam.Of(plan, DrawingOf(plan))))
+            .ToArray();
+        var joining = new JoiningPages(job, templates).Plan();
+        var count = joining.Count + job.Plan.Pages;
+        var pages = new List<FixedPage>();
+        foreach (var make in joining)
+            pages.Add(make(pages.Count + 1, count, Bookmark(null), Level()));
+        foreach (var (plan, seams) in templates)
+        {
+            foreach (var tile in plan.Tiles)
+            {
+                var first = tile == plan.Tiles[0];
+                var name = $"template-{plan.Part.Piece.Id}" + (first ? "" : "-" + TileNames.Of(tile).ToLowerInvariant());
+                pages.Add(new TilePage(job, plan, seams, tile).Make(pages.Count + 1, count, name, Bookmark(first ? plan.Part.Piece.Name : null), Level()));
+            }
+        }
+
+        for (var i = 0; i < job.Plan.Shared.Count; i++)
+        {
+            var name = "template-small" + (i == 0 ? "" : "-" + (i + 1).ToString(CultureInfo.InvariantCulture));
+            pages.Add(new SharedTemplatePage(job, job.Plan.Shared[i]).Make(
+                pages.Count + 1, count, name, Bookmark(i == 0 ? job.Words.Say("template.shared") : null), Level()));
+        }
+
+        return new FixedPart(pages, "T") { Title = job.Words.Say("template.title") };
+
+        string? Bookmark(string? own) => pages.Count == 0 ? job.Words.Say("template.title") : own;
+        int Level() => pages.Count == 0 ? 1 : 2;
+    }
+
+    private static Figures.Drafting.Segment[] DrawingOf(TilePlan plan)
+    {
+        var placing = TemplatePainter.PlacingOf(plan.Part.Piece, plan.Turned, 0, 0);
+        return
+        [
+            .. plan.Part.Piece.Folds.Select(fold => placing.Put(fold.From, fold.To)),
+            .. plan.Part.Piece.Cuts.Select(cut => placing.Put(cut.From, cut.To)),
+        ];
+    }
+}

@@ -1,0 +1,92 @@
+using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Booklets.Figures.Drafting;
+using Pattern.Press.Nets;
+using Pattern.Press.Typesetting.Pages;
+using Pattern.Press.Typesetting.Styles;
+
+namespace Pattern.Press.Booklets.Templates;
+
+/// <summary>Draws a piece at true size, cut off exactly at the edges of what a page shows.</summary>
+internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, StyleSheet styles, IFigureWords words)
+{
+    private const double WasteSpacing = 6;
+    private const double GlueSpacing = 4;
+    private const double ShortestWorded = 26;
+
+    /// <summary>Where a template that may be turned lies when its top-left corner is at a point.</summary>
+    public static Placing PlacingOf(Piece piece, bool turned, double x, double y) => new(1, x, y, turned, piece.Sheet.Height.Millimetres);
+
+    /// <summary>Every cut and fold, with the stroke it is drawn with.</summary>
+    public static IEnumerable<(Segment Line, Stroke Stroke)> Lines(Piece piece, Placing placing, LineStyles lines)
+    {
+        foreach (var fold in piece.Folds)
+        {
+            var line = placing.Put(fold.From, fold.To);
+            yield return (line, DrawingStrokes.ForLength(fold.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke, line.Length));
+        }
+
+        foreach (var cut in piece.Cuts)
+        {
+            var points = Shape.Line(cut);
+            for (var i = 1; i < points.Count; i++)
+                yield return (placing.Put(points[i - 1], points[i]), lines.CutStroke);
+        }
+    }
+
+    public void DrawLines(Board board)
+    {
+        foreach (var (line, stroke) in Lines(piece, placing, styles.Lines))
+        {
+            if (line.Within(shows) is { Length: > 1e-6 } seen)
+                board.Line(seen, stroke);
+        }
+    }
+
+    /// <summary>Names panels and folds inside a part of the page that no other page will cover.</summary>
+    public void DrawWords(Board board, Box stays)
+    {
+        foreach (var panel in piece.Panels)
+        {
+            var shape = Shape.Of(panel.Outline, placing);
+            if (shape.Within(stays) is null)
+                continue;
+            if (PanelLabel.Find(board.Room, shape, panel.Kind, styles, false, stays, styles.Scale.Drawing + 2) is { } found)
+                board.Write(found.Label, found.At.X, found.At.Y, styles.Palette.Text);
+        }
+
+        var say = new FoldWords(words, styles);
+        foreach (var fold in piece.Folds)
+        {
+            if (placing.Put(fold.From, fold.To).Within(stays) is { Length: > ShortestWorded } seen)
+                AlongLine.Write(board, seen, say.Of(fold), styles, 0, stays);
+        }
+    }
+
+    public void DrawHatching(Board board)
+    {
+        var lines = styles.Lines;
+        var spared = board.Room.Taken.Select(box => box.Grown(0.6)).ToArray();
+        // The same lines on every page of a template, so that hatching meets too.
+        var origin = placing.Put(new Point(0, 0));
+        foreach (var glue in piece.GlueAreas)
+        {
+            var stroke = new Stroke(lines.Glue, lines.ThinWidth);
+            if (glue.Side == SheetSide.Away)
+                stroke = stroke with { Dash = DrawingStrokes.HiddenDash };
+            Hatch([Shape.Of(glue.Outline, placing)], GlueSpacing, [true], stroke);
+        }
+
+        foreach (var waste in piece.Waste)
+            Hatch([Shape.Of(waste.Outline, placing), .. waste.Holes.Select(hole => Shape.Of(hole, placing))], WasteSpacing, [true, false], new Stroke(lines.Waste, lines.ThinWidth * 0.7));
+
+        void Hatch(IEnumerable<Shape> loops, double spacing, bool[] ways, Stroke stroke)
+        {
+            var seen = loops.Select(loop => loop.Within(shows)).OfType<Shape>().ToArray();
+            foreach (var way in ways)
+            {
+                if (Hatching.Fill(seen, spacing, way, spared, origin) is { } path)
+                    board.Mark(path, stroke);
+            }
+        }
+    }
+}

@@ -1,0 +1,118 @@
+using System.Globalization;
+using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Booklets.Figures.Drafting;
+using Pattern.Press.Nets;
+using Pattern.Press.Plans.Tiling;
+using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Pages;
+using Pattern.Press.Typesetting.Structure;
+
+namespace Pattern.Press.Booklets.Templates;
+
+/// <summary>The page of one tile.</summary>
+internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Seam> seams, Tile tile)
+{
+    private const double MapWidth = 34;
+    private const double LetterAway = 4.6;
+
+    public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
+    {
+        var frame = new PageFrame(job, plan.Lying);
+        var (part, words) = (plan.Part, job.Words);
+        var several = plan.Tiles.Count > 1;
+        var width = frame.Right - frame.Left;
+        if (several)
+        {
+            var map = new Board();
+            width -= TileMap.Draw(map, plan, tile, frame.Right, frame.Printable.Top + 0.5, MapWidth, job.Page.HeadRoom - 2.5, job.Styles) + 6;
+            frame.Heading(part.Piece.Name, words.Say("template.tile", ("tile", TileNames.Of(tile)), ("tiles", TileNames.Range(plan))), width);
+            frame.Add(new FixedContent(null, map.Items));
+        }
+        else
+        {
+            frame.Heading(part.Piece.Name, words.Say("template.whole"), width);
+        }
+
+        frame.Line(
+            words.Say("template.cut", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)), ("stock", job.StockName(part))) + " " +
+            words.Say("template.size", ("size", job.SizeOf(part))) + " " +
+            words.Say("template.side"),
+            width);
+        var mine = seams.Where(seam => seam.First == tile || seam.Second == tile).ToArray();
+        if (mine.Length > 0)
+            frame.Line(string.Join(' ', mine.Select(Joins)), width);
+        frame.Foot(number, count);
+        return frame.Finish([Drawing(frame, mine)], destination, bookmark, level);
+    }
+
+    private string Joins(Seam seam)
+    {
+        var first = seam.First == tile;
+        var side = seam.Upright ? (first ? "right" : "left") : first ? "below" : "above";
+        return job.Words.Say(
+            "template.joins." + side,
+            ("tile", TileNames.Of(first ? seam.Second : seam.First)),
+            ("marks", AlternativeText.List(job.Words, seam.Marks.Select(mark => mark.Letter))));
+    }
+
+    private FixedContent Drawing(PageFrame frame, IReadOnlyList<Seam> mine)
+    {
+        var styles = job.Styles;
+        var piece = plan.Part.Piece;
+        var (x, y) = (tile.PageX - tile.X, tile.PageY - tile.Y);
+        var shows = new Box(tile.PageX, tile.PageY, tile.PageX + tile.Width, tile.PageY + tile.Height);
+        var placing = TemplatePainter.PlacingOf(piece, plan.Turned, x, y);
+        var painter = new TemplatePainter(piece, placing, shows, styles, job.Words);
+        var board = new Board();
+        painter.DrawLines(board);
+        var stays = shows;
+        foreach (var seam in mine)
+        {
+            DrawSeam(board, seam, x, y, frame.Area);
+            if (seam.First == tile)
+                stays = seam.Upright ? stays with { Right = Math.Min(stays.Right, seam.Line.From.X + x) } : stays with { Bottom = Math.Min(stays.Bottom, seam.Line.From.Y + y) };
+        }
+
+        foreach (var seam in mine)
+            WriteAlong(board, seam, x, y, shows);
+        painter.DrawWords(board, stays);
+        ScaleCheck.Down(board, frame.Area, shows, [.. piece.Panels.Select(panel => Shape.Of(panel.Outline, placing))], styles);
+        painter.DrawHatching(board);
+        return new FixedContent(Role.Figure, board.Items, job.Words.Say("alt.template", ("piece", piece.Name), ("tile", TileNames.Of(tile)), ("tiles", TileNames.Range(plan))))
+        {
+            Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
+        };
+    }
+
+    private void DrawSeam(Board board, Seam seam, double x, double y, Box area)
+    {
+        var lines = job.Styles.Lines;
+        if (seam.First == tile && seam.Lap is { } lap)
+            board.Ground(new PathItem(Shape.Of(lap.Moved(x, y)).Path(), job.Styles.Palette.Tint, null));
+        board.Line(OnPage(seam.Line, x, y), DrawingStrokes.Trim(lines));
+        var stroke = new Stroke(lines.Dimension, lines.ThinWidth * 1.3);
+        foreach (var mark in seam.Marks)
+        {
+            var centre = mark.At + new Point(x, y);
+            RegistrationMark.Draw(board, centre, area, stroke);
+            // Each page carries the letter on the side that stays in sight.
+            var away = (seam.First == tile ? -1 : 1) * LetterAway;
+            var at = centre + (seam.Upright ? new Point(away, -2.6) : new Point(-3.2, away));
+            var label = new Label([mark.Letter], job.Styles.Text.Bold, Math.Max(8, job.Styles.Scale.Drawing + 1), job.Styles.Language);
+            board.Write(label, at.X, at.Y, job.Styles.Palette.Text);
+        }
+    }
+
+    // The trimmed page says so inside its line; the other one says what goes over its lap.
+    private void WriteAlong(Board board, Seam seam, double x, double y, Box shows)
+    {
+        var first = seam.First == tile;
+        var other = TileNames.Of(first ? seam.Second : seam.First);
+        var key = plan.Lap <= 0 ? "template.butt" : first ? "template.lap" : "template.trim";
+        // Both lie beyond the line as seen from the first page, which for an upright line drawn downwards is its left.
+        var side = plan.Lap <= 0 && first ? (seam.Upright ? 1 : -1) : seam.Upright ? -1 : 1;
+        AlongLine.Write(board, OnPage(seam.Line, x, y), job.Words.Say(key, ("tile", other)), job.Styles, side, shows);
+    }
+
+    private static Segment OnPage(Segment line, double x, double y) => new(line.From + new Point(x, y), line.To + new Point(x, y));
+}

@@ -1,0 +1,70 @@
+namespace Pattern.Press.Nets.Folding;
+
+/// <summary>
+/// Folds pieces in space. Panels are rigid and without thickness; each turns about its fold.
+/// </summary>
+public static class Folder
+{
+    /// <summary>
+    /// Folds a piece part of the way. Folds at the root, and folds that no loop holds, turn by that part of their finished
+    /// angle; folds of panels that form loops, such as gussets, take the angles that keep the loops closed, on the way that
+    /// ends in the finished shape.
+    /// </summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="opening">How far it is folded: 0 flat, 1 finished.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The opening is outside 0 to 1.</exception>
+    /// <remarks>Whether the loops do close is for the caller to see from <see cref="Pose.Gaps"/>.</remarks>
+    public static Pose Pose(Piece piece, double opening)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        if (opening is not (>= 0 and <= 1))
+            throw new ArgumentOutOfRangeException(nameof(opening), opening, "A piece is folded from 0 (flat) to 1 (finished).");
+        var tree = new HingeTree(piece);
+        var angles = LoopSolver.Angles(tree, opening);
+        return Make(tree, hinge => angles[hinge.Fold]);
+    }
+
+    /// <summary>Folds a piece to given angles, whether or not its loops close.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="angle">
+    /// The angle of each fold in degrees, in its own direction: 0 flat, <see cref="Fold.Angle"/> finished. It is asked only
+    /// for folds on the shortest way from the root to a panel; the others close loops and are measured.
+    /// </param>
+    public static Pose Pose(Piece piece, Func<Fold, double> angle)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(angle);
+        return Make(new HingeTree(piece), hinge => angle(hinge.Fold));
+    }
+
+    /// <summary>Folds a piece to given angles, whether or not its loops close; folds that are not named stay flat.</summary>
+    public static Pose Pose(Piece piece, IReadOnlyDictionary<Fold, double> angles)
+    {
+        ArgumentNullException.ThrowIfNull(angles);
+        return Pose(piece, fold => angles.GetValueOrDefault(fold));
+    }
+
+    /// <summary>Folds a piece to the angles of its finished shape, as they are given, whether or not its loops close.</summary>
+    public static Pose Finished(Piece piece) => Pose(piece, fold => fold.Angle);
+
+    private static Pose Make(HingeTree tree, Func<Hinge, double> angle)
+    {
+        var motions = new RigidMotion[tree.Piece.Panels.Count];
+        tree.Fold(angle, motions);
+        var angles = new Dictionary<Fold, double>();
+        foreach (var hinge in tree.Outwards)
+            angles[hinge.Fold] = angle(hinge);
+        var gaps = new LoopGap[tree.Loops.Count];
+        for (var i = 0; i < gaps.Length; i++)
+        {
+            var loop = tree.Loops[i];
+            var (a, b) = (motions[loop.Fixed], motions[loop.Turning]);
+            angles[loop.Fold] = loop.AngleBetween(a, b);
+            gaps[i] = new LoopGap(
+                loop.Fold,
+                Math.Max(a.Apply(loop.From).DistanceTo(b.Apply(loop.From)), a.Apply(loop.To).DistanceTo(b.Apply(loop.To))));
+        }
+
+        return new Pose(tree.Piece, [.. tree.Piece.Panels.Select((panel, i) => new PosedPanel(panel, motions[i]))], angles, gaps);
+    }
+}

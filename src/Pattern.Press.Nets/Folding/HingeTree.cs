@@ -1,0 +1,79 @@
+namespace Pattern.Press.Nets.Folding;
+
+/// <summary>
+/// How the panels of a piece hang together: a tree of hinges from the root outwards, each panel on the shortest way from
+/// the root, and the folds that are left over, which close loops around interior points of the sheet.
+/// </summary>
+internal sealed class HingeTree
+{
+    public HingeTree(Piece piece)
+    {
+        Piece = piece;
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (var i = 0; i < piece.Panels.Count; i++)
+            places.Add(piece.Panels[i].Name, i);
+
+        Root = places[piece.Root];
+        HingeOf = new Hinge?[piece.Panels.Count];
+        var used = new HashSet<Fold>();
+        var reached = new Queue<int>([Root]);
+        var order = new List<Hinge>();
+        while (reached.TryDequeue(out var at))
+        {
+            foreach (var fold in piece.Folds)
+            {
+                var (parent, child) = (places[fold.Parent], places[fold.Child]);
+                var other = parent == at ? child : child == at ? parent : -1;
+                if (other < 0 || other == Root || HingeOf[other] is not null)
+                    continue;
+                var hinge = new Hinge(fold, piece, at, other);
+                HingeOf[other] = hinge;
+                order.Add(hinge);
+                used.Add(fold);
+                reached.Enqueue(other);
+            }
+        }
+
+        Outwards = order;
+        Loops = [.. piece.Folds.Where(fold => !used.Contains(fold))
+            .Select(fold => new Hinge(fold, piece, places[fold.Parent], places[fold.Child]))];
+    }
+
+    public Piece Piece { get; }
+
+    /// <summary>The place of the root in the piece's list of panels.</summary>
+    public int Root { get; }
+
+    /// <summary>For each panel, the hinge it hangs on; null for the root.</summary>
+    public Hinge?[] HingeOf { get; }
+
+    /// <summary>The hinges of the tree, each after the one that carries it.</summary>
+    public IReadOnlyList<Hinge> Outwards { get; }
+
+    /// <summary>The folds that close loops.</summary>
+    public IReadOnlyList<Hinge> Loops { get; }
+
+    /// <summary>The hinges on the way round the loop that a fold closes: those above one of its panels but not above both.</summary>
+    public IEnumerable<Hinge> Around(Hinge loop)
+    {
+        var above = Above(loop.Fixed).ToHashSet();
+        above.SymmetricExceptWith(Above(loop.Turning));
+        return Outwards.Where(above.Contains);
+    }
+
+    /// <summary>Moves every panel by the angles of the tree's folds.</summary>
+    /// <param name="angle">The angle of each fold of the tree in degrees, in its own direction.</param>
+    /// <param name="motions">Receives the move of each panel, in the piece's order.</param>
+    public void Fold(Func<Hinge, double> angle, Span<RigidMotion> motions)
+    {
+        motions[Root] = RigidMotion.None;
+        foreach (var hinge in Outwards)
+            motions[hinge.Turning] = motions[hinge.Fixed].After(hinge.Turn(angle(hinge)));
+    }
+
+    private IEnumerable<Hinge> Above(int panel)
+    {
+        for (var hinge = HingeOf[panel]; hinge is not null; hinge = HingeOf[hinge.Fixed])
+            yield return hinge;
+    }
+}

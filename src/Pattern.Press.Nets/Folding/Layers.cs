@@ -1,0 +1,59 @@
+namespace Pattern.Press.Nets.Folding;
+
+/// <summary>Tells apart panels that lie on each other in a folded piece.</summary>
+public static class Layers
+{
+    /// <summary>A fold past this angle, in degrees, lays its panels on each other.</summary>
+    private const double LiesOn = 179;
+
+    /// <summary>
+    /// Moves panels that lie on others off them, each to the side where it lies: panels folded all the way over, by twice
+    /// the distance, so that tabs between have room; panels that take glue, away from what they are glued to, by the
+    /// distance; panels pressed back to back around a fold that closes a loop, by half of it each. What hangs on a panel
+    /// moves with it.
+    /// </summary>
+    /// <param name="pose">The folded piece.</param>
+    /// <param name="distance">The distance in millimetres, such as the card's caliper; 0 or more.</param>
+    public static Pose Apart(Pose pose, double distance)
+    {
+        ArgumentNullException.ThrowIfNull(pose);
+        ArgumentOutOfRangeException.ThrowIfNegative(distance);
+        if (distance == 0)
+            return pose;
+        var tree = new HingeTree(pose.Piece);
+        var shifts = new Vector3d[pose.Panels.Count];
+        foreach (var hinge in tree.Outwards)
+        {
+            var (carrier, panel) = (pose.Panels[hinge.Fixed], pose.Panels[hinge.Turning]);
+            shifts[hinge.Turning] = shifts[hinge.Fixed];
+            if (pose.Angles[hinge.Fold] > LiesOn)
+                shifts[hinge.Turning] += carrier.Facing * (hinge.Fold.Direction == FoldDirection.Valley ? 2 * distance : -2 * distance);
+            else if (panel.Panel.Role == PanelRole.Tab && GlueSide(pose.Piece, panel.Panel.Name) is { } side)
+                shifts[hinge.Turning] += panel.Facing * (side == SheetSide.Away ? distance : -distance);
+        }
+
+        foreach (var loop in tree.Loops.Where(loop => pose.Angles[loop.Fold] > LiesOn))
+        {
+            var half = loop.Fold.Direction == FoldDirection.Mountain ? distance / 2 : -distance / 2;
+            shifts[loop.Fixed] += pose.Panels[loop.Fixed].Facing * half;
+            shifts[loop.Turning] += pose.Panels[loop.Turning].Facing * half;
+        }
+
+        return pose with
+        {
+            Panels = [.. pose.Panels.Select((panel, i) =>
+                new PosedPanel(panel.Panel, panel.Motion with { Shift = panel.Motion.Shift + shifts[i] }))],
+        };
+    }
+
+    private static SheetSide? GlueSide(Piece piece, string panel)
+    {
+        foreach (var glue in piece.GlueAreas)
+        {
+            if (glue.Panel == panel)
+                return glue.Side;
+        }
+
+        return null;
+    }
+}

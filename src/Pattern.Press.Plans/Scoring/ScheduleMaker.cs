@@ -1,0 +1,136 @@
+using Pattern.Press.Measure;
+using Pattern.Press.Nets;
+
+namespace Pattern.Press.Plans.Scoring;
+
+/// <summary>Makes the schedule of a piece from its folds, cuts and waste.</summary>
+internal static class ScheduleMaker
+{
+    public static ScoreSchedule Make(Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        var turns = new[] { Turn(piece, FenceSide.Top), Turn(piece, FenceSide.Right) }
+            .Where(turn => turn.Marks.Count > 0)
+            .OrderByDescending(turn => turn.Length)
+            .ToList();
+        var slanted = Joined(piece.Folds.Where(fold => !IsDown(fold) && !IsAcross(fold)));
+        var points = slanted
+            .SelectMany(line => new[] { line.From, line.To })
+            .Distinct()
+            .OrderBy(point => point.Y)
+            .ThenBy(point => point.X)
+            .Select((point, i) => new ScorePoint(Letter(i), point.X, point.Y))
+            .ToList();
+        string LetterOf((Length X, Length Y) point) => points.First(p => p.FromLeft == point.X && p.FromTop == point.Y).Letter;
+        return new ScoreSchedule
+        {
+            Sheet = piece.Sheet,
+            Turns = turns,
+            Points = points,
+            Slanted = [.. slanted
+                .Select(line => (From: points.FindIndex(p => p.Letter == LetterOf(line.From)), To: points.FindIndex(p => p.Letter == LetterOf(line.To))))
+                .Select(line => (From: Math.Min(line.From, line.To), To: Math.Max(line.From, line.To)))
+                .Order()
+                .Select(line => new SlantedScore(points[line.From].Letter, points[line.To].Letter))],
+            CuttingAway = CuttingAwayMaker.Make(piece),
+        };
+    }
+
+    private static ScoreTurn Turn(Piece piece, FenceSide side)
+    {
+        var down = side == FenceSide.Top;
+        var (length, depth) = down ? (piece.Sheet.Width, piece.Sheet.Height) : (piece.Sheet.Height, piece.Sheet.Width);
+        var marks = piece.Folds
+            .Where(down ? IsDown : IsAcross)
+            .Select(fold => Exact(down ? fold.From.X : fold.From.Y))
+            .Distinct()
+            .Order();
+        var full = new List<Length>();
+        var partial = new List<(Length Mark, PartialReach Reach, Length From, Length To)>();
+        foreach (var mark in marks)
+        {
+            // Turned anticlockwise, the drawing's right side lies at the fence: what was far from the left is near it.
+            var strokes = new ScoreLine(piece, down, mark.Millimetres).Strokes()
+                .Select(stroke => (From: Exact(stroke.From), To: Exact(stroke.To)))
+                .Select(stroke => down ? stroke : (From: depth - stroke.To, To: depth - stroke.From))
+                .Order()
+                .ToList();
+            if (strokes is [var only] && only.From == Length.Zero && only.To == depth)
+            {
+                full.Add(mark);
+                continue;
+            }
+
+            if (strokes.Count > 1 && strokes[0].From == Length.Zero && strokes[^1].To == depth && strokes[0].To == depth - strokes[^1].From)
+            {
+                partial.Add((mark, PartialReach.FromBothEdges, Length.Zero, strokes[0].To));
+                strokes = strokes[1..^1];
+            }
+
+            foreach (var (from, to) in strokes)
+            {
+                partial.Add(
+                    from == Length.Zero ? (mark, PartialReach.FromFence, Length.Zero, to)
+                    : to == depth ? (mark, PartialReach.FromFarEdge, Length.Zero, depth - from)
+                    : (mark, PartialReach.Between, from, to));
+            }
+        }
+
+        var grouped = partial
+            .GroupBy(score => (score.Reach, score.From, score.To))
+            .Select(group => new PartialScore([.. group.Select(score => score.Mark)], group.Key.Reach, group.Key.From, group.Key.To))
+            .OrderBy(score => score.Marks[0])
+            .ThenBy(score => score.From)
+            .ThenBy(score => score.Reach)
+            .ToList();
+        return new ScoreTurn(side, length, depth, full, grouped);
+    }
+
+    private static bool IsDown(Fold fold) => Exact(fold.From.X) == Exact(fold.To.X);
+
+    private static bool IsAcross(Fold fold) => Exact(fold.From.Y) == Exact(fold.To.Y);
+
+    private static Length Exact(double millimetres) => Length.FromMillimetres(millimetres);
+
+    // Two folds that run on into each other are one stroke of the scoring tool.
+    private static List<((Length X, Length Y) From, (Length X, Length Y) To)> Joined(IEnumerable<Fold> folds)
+    {
+        var lines = folds.Select(fold => new Edge(fold.From, fold.To)).ToList();
+        for (var i = 0; i < lines.Count; i++)
+        {
+            for (var j = i + 1; j < lines.Count; j++)
+            {
+                if (RunOn(lines[i], lines[j]) is not { } joined)
+                    continue;
+                lines[i] = joined;
+                lines.RemoveAt(j);
+                j = i;
+            }
+        }
+
+        return [.. lines.Select(line => ((Exact(line.From.X), Exact(line.From.Y)), (Exact(line.To.X), Exact(line.To.Y))))];
+    }
+
+    private static Edge? RunOn(Edge a, Edge b)
+    {
+        const double Near = 1e-5;
+        foreach (var first in new[] { a, a.Reversed })
+        {
+            foreach (var second in new[] { b, b.Reversed })
+            {
+                if (first.To.DistanceTo(second.From) < Near
+                    && Math.Abs(first.From.DistanceTo(second.To) - first.Chord - second.Chord) < 1e-9
+                    && new Edge(first.From, second.To).DistanceTo(first.To) < Near)
+                {
+                    return new Edge(first.From, second.To);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // A to Z, then AA, AB and so on.
+    private static string Letter(int index) =>
+        (index >= 26 ? Letter((index / 26) - 1) : "") + (char)('A' + (index % 26));
+}

@@ -1,0 +1,158 @@
+namespace Pattern.Press.Plans.Sheets;
+
+/// <summary>One way of filling sheets: which free part a rectangle goes to, and how the rest of that part is cut.</summary>
+internal sealed class Packing
+{
+    private readonly long _width;
+    private readonly long _height;
+    private readonly bool _mayTurn;
+    private readonly FitRule _fit;
+    private readonly SplitRule _split;
+    private readonly List<Free> _free = [];
+
+    public Packing(long width, long height, bool mayTurn, FitRule fit, SplitRule split) =>
+        (_width, _height, _mayTurn, _fit, _split) = (width, height, mayTurn, fit, split);
+
+    public enum FitRule
+    {
+        LeastAreaLeft,
+        LeastShortSideLeft,
+        LeastLongSideLeft,
+    }
+
+    public enum SplitRule
+    {
+        LongerPartWhole,
+        ShorterPartWhole,
+        LargestPart,
+        EvenParts,
+        AlwaysAcross,
+        AlwaysDown,
+    }
+
+    /// <summary>The sheets begun so far.</summary>
+    public List<Part> Sheets { get; } = [];
+
+    /// <summary>Puts rectangles on sheets in the given order. Each fits an empty sheet.</summary>
+    public void Take(IReadOnlyList<(long Width, long Height)> items, IReadOnlyList<int> order, int atMost)
+    {
+        foreach (var item in order)
+        {
+            var (w, h) = items[item];
+            if (!TakeFree(item, w, h))
+            {
+                if (Sheets.Count == atMost)
+                {
+                    Sheets.Clear();
+                    return;
+                }
+
+                var sheet = new Part(0, 0, _width, _height);
+                Sheets.Add(sheet);
+                _free.Add(new Free(sheet));
+                TakeFree(item, w, h);
+            }
+        }
+    }
+
+    private bool TakeFree(int item, long w, long h)
+    {
+        var (best, turned, score, tie) = (-1, false, long.MaxValue, long.MaxValue);
+        for (var i = 0; i < _free.Count; i++)
+        {
+            var part = _free[i].Part;
+            for (var turn = 0; turn < (_mayTurn && w != h ? 2 : 1); turn++)
+            {
+                var (dx, dy) = turn == 0 ? (part.Width - w, part.Height - h) : (part.Width - h, part.Height - w);
+                if (dx < 0 || dy < 0)
+                    continue;
+                var (first, second) = _fit switch
+                {
+                    // Areas in square micrometres, which a long holds for any sheet up to metres.
+                    FitRule.LeastAreaLeft => (Area(part) - Area(w, h), Math.Min(dx, dy)),
+                    FitRule.LeastShortSideLeft => (Math.Min(dx, dy), Math.Max(dx, dy)),
+                    _ => (Math.Max(dx, dy), Math.Min(dx, dy)),
+                };
+                if (first < score || (first == score && second < tie))
+                    (best, turned, score, tie) = (i, turn == 1, first, second);
+            }
+        }
+
+        if (best < 0)
+            return false;
+        var (width, height) = turned ? (h, w) : (w, h);
+        Place(best, item, turned, width, height);
+        return true;
+    }
+
+    private void Place(int index, int item, bool turned, long width, long height)
+    {
+        var part = _free[index].Part;
+        _free.RemoveAt(index);
+        var (dx, dy) = (part.Width - width, part.Height - height);
+        var across = _split switch
+        {
+            // A cut across first leaves the part below as wide as the whole, and the other way round.
+            SplitRule.LongerPartWhole => dx <= dy,
+            SplitRule.ShorterPartWhole => dx > dy,
+            SplitRule.LargestPart => Area(part.Width, dy) >= Area(dx, part.Height),
+            SplitRule.EvenParts => Area(part.Width, dy) < Area(dx, part.Height),
+            SplitRule.AlwaysAcross => true,
+            _ => false,
+        };
+        var piece = across ? CutDown(CutAcross(part, height), width) : CutAcross(CutDown(part, width), height);
+        piece.Item = item;
+        piece.Turned = turned;
+    }
+
+    private Part CutAcross(Part part, long height)
+    {
+        if (part.Height == height)
+            return part;
+        part.Down = false;
+        part.First = new Part(part.Left, part.Top, part.Width, height);
+        part.Second = new Part(part.Left, part.Top + height, part.Width, part.Height - height);
+        _free.Add(new Free(part.Second));
+        return part.First;
+    }
+
+    private Part CutDown(Part part, long width)
+    {
+        if (part.Width == width)
+            return part;
+        part.Down = true;
+        part.First = new Part(part.Left, part.Top, width, part.Height);
+        part.Second = new Part(part.Left + width, part.Top, part.Width - width, part.Height);
+        _free.Add(new Free(part.Second));
+        return part.First;
+    }
+
+    private static long Area(Part part) => Area(part.Width, part.Height);
+
+    private static long Area(long width, long height) => (width / 1000) * (height / 1000);
+
+    private readonly record struct Free(Part Part);
+
+    /// <summary>A part of a sheet, in nanometres: cut in two, taken by an item, or free.</summary>
+    internal sealed class Part(long left, long top, long width, long height)
+    {
+        public long Left => left;
+
+        public long Top => top;
+
+        public long Width => width;
+
+        public long Height => height;
+
+        public bool Down { get; set; }
+
+        public Part? First { get; set; }
+
+        public Part? Second { get; set; }
+
+        /// <summary>The item that takes it, by its index, or −1.</summary>
+        public int Item { get; set; } = -1;
+
+        public bool Turned { get; set; }
+    }
+}

@@ -1,0 +1,159 @@
+using Pattern.Press.Measure;
+
+namespace Pattern.Press.Plans.Sheets;
+
+/// <summary>
+/// Finds a plan with few sheets: rectangles in several orders, each into the free part that suits it best, the rest of
+/// that part cut in one of several ways; then, while the bound is not met, orders that are shuffled a little, keeping what
+/// helps. The search is the same every time.
+/// </summary>
+internal static class SheetPlanner
+{
+    // Work is counted in rectangles tried against free parts, so that the effort is the same on any machine.
+    private const int ShuffleWork = 20_000;
+
+    public static SheetPlan Make(IReadOnlyList<WantedRectangle> wanted, Size sheet, SheetOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(wanted);
+        ArgumentNullException.ThrowIfNull(options);
+        var room = new Size(sheet.Width - (options.Trim * 2), sheet.Height - (options.Trim * 2));
+        if (options.Trim.IsNegative || room.Shorter <= Length.Zero)
+            throw new ArgumentException($"Nothing is left of a sheet of {sheet} when {options.Trim} is trimmed off all round.", nameof(options));
+        foreach (var rectangle in wanted)
+        {
+            if (rectangle.Size.Shorter <= Length.Zero || rectangle.Quantity < 1)
+                throw new ArgumentException($"“{rectangle.Name}” is {rectangle.Size}, quantity {rectangle.Quantity}; all three are above 0.", nameof(wanted));
+        }
+
+        var tooLarge = wanted.Where(rectangle => !Fits(rectangle.Size, room, options)).Select(rectangle => Misfit(rectangle, room, options)).ToList();
+        var all = wanted
+            .Where(rectangle => Fits(rectangle.Size, room, options))
+            .SelectMany(rectangle => Enumerable.Repeat(rectangle, rectangle.Quantity))
+            .ToList();
+        var items = all.Select(rectangle => (rectangle.Size.Width.Nanometres, rectangle.Size.Height.Nanometres)).ToList();
+        var bound = SheetBound.Of(items, room.Width.Nanometres, room.Height.Nanometres, options.MayTurn);
+        return new SheetPlan
+        {
+            Sheet = sheet,
+            Options = options,
+            TooLarge = tooLarge,
+            LeastSheets = bound,
+            Sheets = [.. Search(items, room, options.MayTurn, bound)
+                .OrderByDescending(Used)
+                .Select(part => new SheetTree(all, sheet, options.Trim).Planned(part))],
+        };
+    }
+
+    private static bool Fits(Size size, Size room, SheetOptions options) =>
+        (size.Width <= room.Width && size.Height <= room.Height)
+        || (options.MayTurn && size.Height <= room.Width && size.Width <= room.Height);
+
+    private static Misfit Misfit(WantedRectangle rectangle, Size room, SheetOptions options)
+    {
+        Misfit Laid(bool turned)
+        {
+            var size = turned ? rectangle.Size.Turned : rectangle.Size;
+            return new Misfit(rectangle, turned, room, Over(size.Width, room.Width), Over(size.Height, room.Height));
+        }
+
+        var (drawn, other) = (Laid(false), Laid(true));
+        return options.MayTurn && other.TooWide + other.TooHigh < drawn.TooWide + drawn.TooHigh ? other : drawn;
+    }
+
+    private static Length Over(Length side, Length room) => Length.Max(side - room, Length.Zero);
+
+    private static List<Packing.Part> Search(List<(long Width, long Height)> items, Size room, bool mayTurn, int bound)
+    {
+        if (items.Count == 0)
+            return [];
+        var (width, height) = (room.Width.Nanometres, room.Height.Nanometres);
+        List<Packing.Part>? best = null;
+        var bestScore = (Sheets: int.MaxValue, Spread: double.MaxValue);
+        (int[] Order, Packing.FitRule Fit, Packing.SplitRule Split) way = ([], default, default);
+        bool Try(int[] order, Packing.FitRule fit, Packing.SplitRule split)
+        {
+            var packing = new Packing(width, height, mayTurn, fit, split);
+            packing.Take(items, order, bestScore.Sheets);
+            if (packing.Sheets.Count == 0)
+                return false;
+            var score = (packing.Sheets.Count, Spread(packing.Sheets));
+            if (score.CompareTo(bestScore) >= 0)
+                return false;
+            (best, bestScore, way) = (packing.Sheets, score, (order, fit, split));
+            return true;
+        }
+
+        foreach (var order in Orders(items))
+        {
+            foreach (var fit in Enum.GetValues<Packing.FitRule>())
+            {
+                foreach (var split in Enum.GetValues<Packing.SplitRule>())
+                    Try(order, fit, split);
+            }
+        }
+
+        // Splitmix64: small, and the same everywhere.
+        var state = 0x9E3779B97F4A7C15UL;
+        int Next(int below)
+        {
+            state += 0x9E3779B97F4A7C15UL;
+            var z = (state ^ (state >> 30)) * 0xBF58476D1CE4E5B9UL;
+            z = (z ^ (z >> 27)) * 0x94D049BB133111EBUL;
+            return (int)((z ^ (z >> 31)) % (ulong)below);
+        }
+
+        var rounds = Math.Min(600, ShuffleWork / items.Count);
+        for (var round = 0; round < rounds && bestScore.Sheets > bound; round++)
+        {
+            var order = way.Order.ToArray();
+            for (var swaps = 1 + Next(3); swaps > 0; swaps--)
+                Move(order, Next(order.Length), Next(order.Length));
+            var fit = Next(4) == 0 ? (Packing.FitRule)Next(3) : way.Fit;
+            var split = Next(4) == 0 ? (Packing.SplitRule)Next(6) : way.Split;
+            Try(order, fit, split);
+        }
+
+        return best!;
+    }
+
+    private static void Move(int[] order, int from, int to)
+    {
+        var item = order[from];
+        if (from < to)
+            Array.Copy(order, from + 1, order, from, to - from);
+        else
+            Array.Copy(order, to, order, to + 1, from - to);
+        order[to] = item;
+    }
+
+    // Of two plans with as many sheets the one with an emptier sheet is nearer to doing without it, and its offcut is of
+    // more use.
+    private static double Spread(List<Packing.Part> sheets)
+    {
+        var sum = 0.0;
+        foreach (var sheet in sheets)
+        {
+            var used = Used(sheet) / ((double)sheet.Width * sheet.Height);
+            sum -= used * used;
+        }
+
+        return sum;
+    }
+
+    private static double Used(Packing.Part part) =>
+        part.First is null
+            ? part.Item < 0 ? 0 : (double)part.Width * part.Height
+            : Used(part.First) + Used(part.Second!);
+
+    private static IEnumerable<int[]> Orders(List<(long Width, long Height)> items)
+    {
+        int[] By(Func<(long Width, long Height), double> first, Func<(long Width, long Height), double> then) =>
+            [.. Enumerable.Range(0, items.Count).OrderByDescending(i => first(items[i])).ThenByDescending(i => then(items[i]))];
+        yield return By(i => (double)i.Width * i.Height, i => Math.Max(i.Width, i.Height));
+        yield return By(i => i.Height, i => i.Width);
+        yield return By(i => i.Width, i => i.Height);
+        yield return By(i => Math.Max(i.Width, i.Height), i => Math.Min(i.Width, i.Height));
+        yield return By(i => Math.Min(i.Width, i.Height), i => Math.Max(i.Width, i.Height));
+        yield return By(i => i.Width + (double)i.Height, i => Math.Max(i.Width, i.Height));
+    }
+}

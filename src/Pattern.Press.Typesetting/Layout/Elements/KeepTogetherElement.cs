@@ -1,0 +1,15 @@
+using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Layout.Flow;
+
+namespace Pattern.Press.Typesetting.Layout.Elements;
+
+/// <summary>Blocks that go to the next page together if they do not fit the rest of this one.</summary>
+internal sealed class KeepTogetherElement : BlockElement<KeepTogetherBlock>
+{
+    protected override void LayOut(KeepTogetherBlock block, Column column, StripList strips)
+    {
+        var first = strips.Count;
+        column.LayOut(block.Content, strips);
+        strips.KeepTogether(first, column.Session.TextHeight);
+    }
+}

@@ -1,0 +1,42 @@
+namespace Pattern.Press.Typesetting.Layout.Flow;
+
+/// <summary>Columns side by side, their tops level.</summary>
+internal sealed class GroupStrip : Strip
+{
+    private readonly List<IReadOnlyList<PlacedStrip>> _columns = [];
+    private double _height;
+
+    public override string Kind => "Text with a figure beside it";
+
+    public override double Height => _height;
+
+    public override double Baseline => _columns is [[var first, ..], ..] ? first.Y + first.Strip.Baseline : Height;
+
+    /// <summary>Adds a column. The strips in it know their own distance from the left.</summary>
+    /// <param name="strips">Its strips.</param>
+    /// <param name="drop">How far below the others' tops it starts, in millimetres.</param>
+    public void AddColumn(IReadOnlyList<Strip> strips, double drop = 0)
+    {
+        var (placed, height) = Stacking.Stack(strips);
+        if (drop != 0)
+            placed = [.. placed.Select(strip => strip with { Y = strip.Y + drop })];
+        _columns.Add(placed);
+        _height = Math.Max(_height, height + drop);
+    }
+
+    public override void CollectDestinations(ICollection<string> names)
+    {
+        base.CollectDestinations(names);
+        foreach (var strips in _columns)
+        {
+            foreach (var placed in strips)
+                placed.Strip.CollectDestinations(names);
+        }
+    }
+
+    protected override void Draw(PageCanvas canvas, double x, double y)
+    {
+        foreach (var strips in _columns)
+            Stacking.Draw(canvas, strips, x - X, y, null);
+    }
+}

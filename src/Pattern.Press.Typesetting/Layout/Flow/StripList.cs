@@ -1,0 +1,80 @@
+namespace Pattern.Press.Typesetting.Layout.Flow;
+
+/// <summary>
+/// The strips of a column in the making. Room asked for between two of them is not added up: the larger wish counts.
+/// </summary>
+internal sealed class StripList
+{
+    private readonly List<Strip> _strips = [];
+    private readonly List<string> _destinations = [];
+    private double _gap;
+    private bool _startsPage;
+
+    public IReadOnlyList<Strip> Strips => _strips;
+
+    public int Count => _strips.Count;
+
+    public Strip this[int index] => _strips[index];
+
+    /// <summary>The room above the next strip so far, in millimetres.</summary>
+    public double PendingSpace => _gap;
+
+    /// <summary>Asks for room above the next strip, in millimetres.</summary>
+    public void Space(double gap) => _gap = Math.Max(_gap, gap);
+
+    /// <summary>Takes back the room that was asked for.</summary>
+    public void NoSpace() => _gap = 0;
+
+    /// <summary>The next strip starts a page.</summary>
+    public void StartPage() => _startsPage = true;
+
+    /// <summary>Names the place where the next strip starts.</summary>
+    public void Name(string destination) => _destinations.Add(destination);
+
+    /// <summary>Adds a strip.</summary>
+    public void Add(Strip strip)
+    {
+        strip.Gap = _gap;
+        strip.StartsPage |= _startsPage && _strips.Count > 0;
+        strip.Destinations.AddRange(_destinations);
+        _destinations.Clear();
+        (_gap, _startsPage) = (0, false);
+        _strips.Add(strip);
+    }
+
+    /// <summary>Keeps all strips from one on together, if they fit a page.</summary>
+    public void KeepTogether(int first, double pageHeight)
+    {
+        if (HeightFrom(first) > pageHeight)
+            return;
+        for (var i = first; i < _strips.Count - 1; i++)
+            _strips[i].Keep = (Keep)Math.Max((int)_strips[i].Keep, (int)Keep.Together);
+    }
+
+    /// <summary>Gives every heading at least so much text below it on its page, in millimetres.</summary>
+    public void KeepHeadings(double least)
+    {
+        for (var i = 0; i < _strips.Count; i++)
+        {
+            if (!_strips[i].IsHeading)
+                continue;
+            var below = 0.0;
+            for (var j = i + 1; j < _strips.Count && below < least; j++)
+            {
+                if (_strips[j].StartsPage)
+                    break;
+                _strips[j - 1].Keep = (Keep)Math.Max((int)_strips[j - 1].Keep, (int)Keep.Firm);
+                if (!_strips[j].IsHeading)
+                    below += _strips[j].Height;
+            }
+        }
+    }
+
+    private double HeightFrom(int first)
+    {
+        PlacedStrip? above = null;
+        for (var i = first; i < _strips.Count; i++)
+            above = new PlacedStrip(_strips[i], Stacking.TopOf(_strips[i], above), false);
+        return above is { } last ? last.Bottom + Stacking.PadBelow(last.Strip.Frame, null) : 0;
+    }
+}

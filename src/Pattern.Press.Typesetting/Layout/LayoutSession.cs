@@ -1,0 +1,106 @@
+using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Layout.Flow;
+using Pattern.Press.Typesetting.Layout.Text;
+using Pattern.Press.Typesetting.Styles;
+
+namespace Pattern.Press.Typesetting.Layout;
+
+/// <summary>What one pass of layout knows and finds out.</summary>
+internal sealed class LayoutSession
+{
+    // As wide as the number of a page in most booklets, for the first pass.
+    private const string AssumedLabel = "00";
+
+    private readonly List<LayoutProblem> _problems = [];
+    private readonly List<(string Target, BlockSource? Source)> _targets = [];
+    private readonly IReadOnlyDictionary<string, string> _knownLabels;
+    private readonly Dictionary<string, string> _usedLabels = new(StringComparer.Ordinal);
+
+    public LayoutSession(Book book, StyleSheet styles, BookOutline outline, TextStyles texts, IReadOnlyDictionary<string, string> knownLabels)
+    {
+        (Book, Styles, Outline, Texts, _knownLabels) = (book, styles, outline, texts, knownLabels);
+        Looks = new Looks(styles);
+        Painter = new TextPainter(styles.Palette.Accent, styles.Palette.Tint);
+        TextWidth = book.Paper.Width - styles.Spacing.Left - styles.Spacing.Right;
+        TextHeight = book.Paper.Height - styles.Spacing.Top - styles.Spacing.Bottom;
+    }
+
+    public Book Book { get; }
+
+    public StyleSheet Styles { get; }
+
+    public BookOutline Outline { get; }
+
+    public TextStyles Texts { get; }
+
+    public Looks Looks { get; }
+
+    public TextPainter Painter { get; }
+
+    /// <summary>The width of the text area, in millimetres.</summary>
+    public double TextWidth { get; }
+
+    /// <summary>The height of the text area, in millimetres.</summary>
+    public double TextHeight { get; }
+
+    public IReadOnlyList<LayoutProblem> Problems => _problems;
+
+    /// <summary>The page numbers that lines were broken with.</summary>
+    public IReadOnlyDictionary<string, string> UsedLabels => _usedLabels;
+
+    /// <summary>Notes something that does not fit.</summary>
+    public void Report(BlockSource? source, string message) => _problems.Add(new LayoutProblem(source, message));
+
+    /// <summary>Tries something: if it does not come to be, what it found wrong does not count either.</summary>
+    public bool Try(Func<bool> layout)
+    {
+        var (problems, targets) = (_problems.Count, _targets.Count);
+        if (layout())
+            return true;
+        _problems.RemoveRange(problems, _problems.Count - problems);
+        _targets.RemoveRange(targets, _targets.Count - targets);
+        return false;
+    }
+
+    /// <summary>The number of the page of a destination as far as it is known in this pass.</summary>
+    public string LabelFor(string destination) =>
+        _usedLabels[destination] = _knownLabels.TryGetValue(destination, out var label) && label.Length > 0 ? label : AssumedLabel;
+
+    /// <summary>A paragraph of inlines.</summary>
+    /// <param name="inlines">Its words.</param>
+    /// <param name="look">How it is set.</param>
+    /// <param name="source">Where it came from.</param>
+    public Paragraph Paragraph(IReadOnlyList<Inline> inlines, TextLook look, BlockSource? source)
+    {
+        NoteTargets(inlines, source);
+        return new Paragraph(new InlineText(inlines, look, this), look.Size * TextStyle.Point);
+    }
+
+    /// <summary>Notes every link to a place that does not exist.</summary>
+    /// <param name="places">The names of all places.</param>
+    public void CheckTargets(IReadOnlySet<string> places)
+    {
+        foreach (var (target, source) in _targets)
+        {
+            if (!places.Contains(target))
+                Report(source, $"Something leads to “{target}”, but nothing in the booklet has that name. Correct the name, or take the link away.");
+        }
+    }
+
+    private void NoteTargets(IReadOnlyList<Inline> inlines, BlockSource? source)
+    {
+        foreach (var inline in inlines)
+        {
+            if (inline is LinkInline link)
+            {
+                if (!link.IsAddress)
+                    _targets.Add((link.Target, source));
+                NoteTargets(link.Content, source);
+            }
+            else if (inline is PageNumberInline number)
+            {
+                _targets.Add((number.Destination, source));
+            }
+        }
+    }
+}
