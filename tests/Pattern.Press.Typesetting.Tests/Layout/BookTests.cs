@@ -49,6 +49,11 @@ public class BookTests
             var document = BookPages.LayOut(10, 60, blocks);
             var text = string.Concat(BookPages.WordsOf(document.Pages[0]).TakeWhile(line => !line.Text.StartsWith('a')).Select(line => line.Text));
             Assert.EndsWith($"page {PageOf(document, "End")}.", text, StringComparison.Ordinal);
+
+            // The room for it is its own, too: what follows it stands where it ends.
+            var runs = document.Pages[0].Items.OfType<TaggedItem>().SelectMany(item => item.Items).OfType<TextItem>().ToArray();
+            var number = Array.FindIndex(runs, run => run.Run.Text == PageOf(document, "End"));
+            Assert.Equal(runs[number].X + runs[number].Run.Width, runs[number + 1].X, 0.001);
         }
     }
 
