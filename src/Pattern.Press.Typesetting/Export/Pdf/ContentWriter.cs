@@ -13,6 +13,9 @@ internal sealed class ContentWriter(PdfBuffer to, PdfFonts fonts, PdfImages imag
     private readonly List<PdfImage> _pageImages = [];
     private readonly Stack<DrawingState> _states = new();
     private DrawingState _state = DrawingState.Initial;
+
+    // The element whose content is being written, and the marked content that is open.
+    private StructureElement? _element;
     private StructureElement? _openElement;
     private ArtifactKind? _openArtifact;
 
@@ -51,8 +54,9 @@ internal sealed class ContentWriter(PdfBuffer to, PdfFonts fonts, PdfImages imag
                 case TaggedItem tagged:
                     if (tagged.Items.Count == 0)
                         break;
-                    OpenElement(tagged.Element);
+                    _element = tagged.Element;
                     WriteItems(tagged.Items, space);
+                    _element = null;
                     break;
                 case ArtifactItem artifact:
                     if (artifact.Items.Count == 0)
@@ -76,13 +80,29 @@ internal sealed class ContentWriter(PdfBuffer to, PdfFonts fonts, PdfImages imag
         }
     }
 
-    private void OpenElement(StructureElement element)
+    /// <summary>Opens the mark of the element whose content is being written, unless it is open.</summary>
+    private void OpenMark()
     {
-        if (_openElement == element)
+        if (_element is null || _openElement == _element)
             return;
         CloseMark();
-        to.Name(element.Role.ToString()).Raw("<</MCID "u8).Int(structure.Mark(element)).Raw(">>BDC\n"u8);
-        _openElement = element;
+        to.Name(_element.Role.ToString()).Raw("<</MCID "u8).Int(structure.Mark(_element)).Raw(">>BDC\n"u8);
+        _openElement = _element;
+    }
+
+    /// <summary>Opens a mark that says what the next text says, as a part of the element or inside the artifact.</summary>
+    private void OpenSpan(ReadOnlySpan<char> text)
+    {
+        _text.End();
+        if (_element is null)
+        {
+            to.Raw("/Span<</ActualText"u8).Text(text).Raw(">>BDC\n"u8);
+            return;
+        }
+
+        // Not inside the element's own mark: some readers take the end of a mark within for the end of the mark around it.
+        CloseMark();
+        to.Raw("/Span<</MCID "u8).Int(structure.Mark(_element)).Raw("/ActualText"u8).Text(text).Raw(">>BDC\n"u8);
     }
 
     private void OpenArtifact(ArtifactKind kind)
@@ -121,8 +141,7 @@ internal sealed class ContentWriter(PdfBuffer to, PdfFonts fonts, PdfImages imag
         switch (item)
         {
             case TextItem text:
-                SetFill(text.Colour);
-                _text.Write(text, space);
+                WriteText(text, space);
                 break;
             case PathItem path:
                 WritePath(path, space);
@@ -141,8 +160,38 @@ internal sealed class ContentWriter(PdfBuffer to, PdfFonts fonts, PdfImages imag
         }
     }
 
+    private void WriteText(TextItem item, PageSpace space)
+    {
+        if (item.Run.Glyphs.Count == 0)
+            return;
+        SetFill(item.Colour);
+        if (!SpelledText.IsNeeded(item.Run))
+        {
+            OpenMark();
+            _text.Write(item, space);
+            return;
+        }
+
+        foreach (var (part, text) in SpelledText.Parts(item))
+        {
+            if (text is null)
+            {
+                OpenMark();
+                _text.Write(part, space);
+            }
+            else
+            {
+                OpenSpan(text);
+                _text.Write(part, space);
+                _text.End();
+                to.Raw("EMC\n"u8);
+            }
+        }
+    }
+
     private void StartGroup(GroupItem group, PageSpace space)
     {
+        OpenMark();
         _text.End();
         to.Raw("q\n"u8);
         _states.Push(_state);
@@ -168,6 +217,7 @@ internal sealed class ContentWriter(PdfBuffer to, PdfFonts fonts, PdfImages imag
     {
         if ((item.Fill is null && item.Stroke is null) || item.Path.Verbs.Count == 0)
             return;
+        OpenMark();
         _text.End();
         if (item.Fill is { } fill)
             SetFill(fill);
@@ -216,6 +266,7 @@ internal sealed class ContentWriter(PdfBuffer to, PdfFonts fonts, PdfImages imag
 
     private void WriteImage(ImageItem item, PageSpace space)
     {
+        OpenMark();
         _text.End();
         var image = images.Use(item.Image);
         if (!_pageImages.Contains(image))

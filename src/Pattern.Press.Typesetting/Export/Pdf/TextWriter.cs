@@ -6,22 +6,15 @@ namespace Pattern.Press.Typesetting.Export.Pdf;
 /// <summary>Writes runs of text (ISO 32000-1, 9.4), keeping a text object open from one run to the next.</summary>
 internal sealed class TextWriter(PdfBuffer to, PdfFonts fonts)
 {
-    /// <summary>
-    /// From this much extra room between letters, in thousandths of the size, words say what they are, because readers
-    /// take gaps of about a tenth of the size for spaces between words.
-    /// </summary>
-    private const double WideTracking = 50;
-
     private readonly Stack<(EmbeddedFont? Font, long Size)> _saved = new();
     private EmbeddedFont? _font;
     private long _size;
     private bool _open;
     private (long X, long Y) _line;
 
-    // The state of the array that is being written: whether it is open, a string in it, and a span around it.
+    // The state of the array that is being written: whether it is open, and a string in it.
     private bool _inArray;
     private bool _inString;
-    private bool _inSpan;
 
     public void StartPage()
     {
@@ -67,8 +60,6 @@ internal sealed class TextWriter(PdfBuffer to, PdfFonts fonts)
         WriteGlyphs(run);
     }
 
-    private static bool IsSpace(ShapedRun run, ShapedGlyph glyph) => glyph.Length == 1 && char.IsWhiteSpace(run.Text[glyph.Start]);
-
     private void SetFont(ShapedRun run)
     {
         var size = PdfBuffer.ToFixed(run.Size);
@@ -85,7 +76,6 @@ internal sealed class TextWriter(PdfBuffer to, PdfFonts fonts)
         var glyphs = run.Glyphs;
         var font = _font!;
         var unit = 1000.0 * PdfBuffer.FixedPerUnit / run.Face.UnitsPerEm;
-        var tracked = run.Tracking * 1000.0 / run.Face.UnitsPerEm >= WideTracking;
 
         // Places along the line in fixed thousandths of the size: where the reader's pen is, and, in font units, where
         // layout's pen is.
@@ -95,22 +85,6 @@ internal sealed class TextWriter(PdfBuffer to, PdfFonts fonts)
         for (var i = 0; i < glyphs.Count; i++)
         {
             var glyph = glyphs[i];
-            if (tracked)
-            {
-                var space = IsSpace(run, glyph);
-                if (space && _inSpan)
-                    EndSpan();
-                else if (!space && !_inSpan)
-                    StartSpan(WordAt(run, i));
-            }
-            else if (glyph.Length > 0)
-            {
-                if (_inSpan)
-                    EndSpan();
-                if (i + 1 < glyphs.Count && glyphs[i + 1].Length == 0)
-                    StartSpan(run.Text.AsSpan(glyph.Start, glyph.Length));
-            }
-
             if (glyph.OffsetY != raised)
             {
                 EndArray();
@@ -133,41 +107,9 @@ internal sealed class TextWriter(PdfBuffer to, PdfFonts fonts)
             pen += glyph.Advance + run.Tracking;
         }
 
-        if (_inSpan)
-            EndSpan();
         EndArray();
         if (raised != 0)
             to.Raw("0 Ts\n"u8);
-    }
-
-    private static ReadOnlySpan<char> WordAt(ShapedRun run, int index)
-    {
-        var start = run.Glyphs[index].Start;
-        var end = run.Text.Length;
-        for (var i = index; i < run.Glyphs.Count; i++)
-        {
-            if (IsSpace(run, run.Glyphs[i]))
-            {
-                end = run.Glyphs[i].Start;
-                break;
-            }
-        }
-
-        return run.Text.AsSpan(start, end - start);
-    }
-
-    private void StartSpan(ReadOnlySpan<char> text)
-    {
-        EndArray();
-        to.Raw("/Span<</ActualText"u8).Text(text).Raw(">>BDC\n"u8);
-        _inSpan = true;
-    }
-
-    private void EndSpan()
-    {
-        EndArray();
-        to.Raw("EMC\n"u8);
-        _inSpan = false;
     }
 
     private void StartArray()

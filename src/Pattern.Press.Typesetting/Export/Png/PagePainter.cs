@@ -8,6 +8,7 @@ namespace Pattern.Press.Typesetting.Export.Png;
 internal sealed class PagePainter(SKCanvas canvas) : IDisposable
 {
     private readonly SKPaint _paint = new() { IsAntialias = true };
+    private readonly Dictionary<(FontFace Face, ushort Glyph), SKPath?> _outlines = [];
     private readonly Dictionary<ImageData, SKImage> _images = new(ReferenceEqualityComparer.Instance);
 
     public void Draw(IReadOnlyList<PageItem> items)
@@ -45,6 +46,8 @@ internal sealed class PagePainter(SKCanvas canvas) : IDisposable
         _paint.Dispose();
         foreach (var image in _images.Values)
             image.Dispose();
+        foreach (var outline in _outlines.Values)
+            outline?.Dispose();
     }
 
     private static SKColor Ink(Colour colour) => new(colour.Red, colour.Green, colour.Blue);
@@ -121,31 +124,55 @@ internal sealed class PagePainter(SKCanvas canvas) : IDisposable
         var run = item.Run;
         if (run.Glyphs.Count == 0)
             return;
-        using var font = new SKFont(run.Face.Typeface, (float)(run.Scale * run.Face.UnitsPerEm))
-        {
-            Subpixel = true,
-            LinearMetrics = true,
-            Hinting = SKFontHinting.None,
-            Edging = SKFontEdging.Antialias,
-            BaselineSnap = false,
-        };
-        var ids = new ushort[run.Glyphs.Count];
-        var places = new SKPoint[ids.Length];
+        // As outlines, which stand exactly where they should along the line and when turned.
+        var baseline = Baseline(item.Y);
+        var scale = (float)run.Scale;
         long pen = 0;
-        for (var i = 0; i < ids.Length; i++)
+        using var builder = new SKPathBuilder { FillType = SKPathFillType.Winding };
+        foreach (var glyph in run.Glyphs)
         {
-            var glyph = run.Glyphs[i];
-            ids[i] = glyph.Id;
-            places[i] = new SKPoint((float)((pen + glyph.OffsetX) * run.Scale), (float)(-glyph.OffsetY * run.Scale));
+            if (Outline(run.Face, glyph.Id) is { } outline)
+            {
+                var x = (float)(item.X + ((pen + glyph.OffsetX) * run.Scale));
+                var y = (float)(baseline - (glyph.OffsetY * run.Scale));
+                builder.AddPath(outline, new SKMatrix(scale, 0, x, 0, scale, y, 0, 0, 1));
+            }
+
             pen += glyph.Advance + run.Tracking;
         }
 
-        using var builder = new SKTextBlobBuilder();
-        builder.AddPositionedRun(ids, font, places);
-        using var blob = builder.Build();
+        using var shape = builder.Detach();
         _paint.Style = SKPaintStyle.Fill;
         _paint.Color = Ink(item.Colour);
-        canvas.DrawText(blob, (float)item.X, (float)item.Y, _paint);
+        canvas.DrawPath(shape, _paint);
+    }
+
+    /// <summary>
+    /// Where the baseline of text stands: when it is level, on the top edge of the row of pixels it falls into, as PDF
+    /// readers draw it, so that letters stand sharp.
+    /// </summary>
+    private double Baseline(double y)
+    {
+        var m = canvas.TotalMatrix;
+        if (m.SkewX != 0 || m.SkewY != 0 || m.ScaleY <= 0)
+            return y;
+
+        // A baseline on an edge stays there whatever the rounding of single-precision numbers.
+        const double Slack = 1e-3;
+        return (Math.Floor((y * m.ScaleY) + m.TransY + Slack) - m.TransY) / m.ScaleY;
+    }
+
+    /// <summary>The outline of a glyph in font units; null for an empty one.</summary>
+    private SKPath? Outline(FontFace face, ushort glyph)
+    {
+        if (!_outlines.TryGetValue((face, glyph), out var outline))
+        {
+            using var font = new SKFont(face.Typeface, face.UnitsPerEm) { Hinting = SKFontHinting.None, LinearMetrics = true };
+            outline = font.GetGlyphPath(glyph);
+            _outlines.Add((face, glyph), outline);
+        }
+
+        return outline is { IsEmpty: false } ? outline : null;
     }
 
     private void DrawImage(ImageItem item)

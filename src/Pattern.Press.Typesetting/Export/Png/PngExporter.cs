@@ -17,7 +17,8 @@ public static class PngExporter
     {
         ArgumentNullException.ThrowIfNull(page);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(pixelWidth);
-        var height = Math.Max(1, Math.Round(pixelWidth * page.Height / page.Width));
+        // Rounded up, so that nothing is cut off; a row that is all but empty is not begun.
+        var height = Math.Max(1, Math.Ceiling((pixelWidth * page.Height / page.Width) - 0.001));
         if (height * pixelWidth > MostPixels)
             throw new ArgumentOutOfRangeException(nameof(pixelWidth), "The picture would be too large.");
         using var colours = SKColorSpace.CreateSrgb();

@@ -1,0 +1,209 @@
+using System.Buffers.Binary;
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+using UglyToad.PdfPig.Graphics.Operations.TextShowing;
+using UglyToad.PdfPig.Graphics.Operations.TextState;
+using UglyToad.PdfPig.Tokens;
+
+namespace Pattern.Press.Typesetting.Tests.Conformance;
+
+/// <summary>Checks that every character shown has a glyph in an embedded font, a width, and a meaning.</summary>
+internal static partial class FontCheck
+{
+    public static void Run(PdfObjects objects, List<Finding> findings)
+    {
+        var used = new SortedDictionary<long, SortedSet<int>>();
+        for (var i = 0; i < objects.Pages.Count; i++)
+            CollectCodes(objects, i, used, findings);
+        foreach (var (number, codes) in used)
+            CheckFont(objects, (DictionaryToken)objects.Object(number), codes, findings);
+    }
+
+    private static void CollectCodes(PdfObjects objects, int index, SortedDictionary<long, SortedSet<int>> used, List<Finding> findings)
+    {
+        var fonts = objects.Dictionary(objects.Dictionary(objects.Pages[index].Page, "Resources"), "Font");
+        SortedSet<int>? codes = null;
+        foreach (var operation in objects.Operations(index))
+        {
+            if (operation is SetFontAndSize set)
+            {
+                var number = fonts is null ? 0 : PdfObjects.Reference(fonts, set.Font.Data);
+                if (number == 0)
+                {
+                    findings.Add(new Finding("ISO 32000-1, 9.3", $"Page {index + 1} uses a font that it does not have."));
+                    return;
+                }
+
+                if (!used.TryGetValue(number, out codes))
+                    used[number] = codes = [];
+            }
+            else if (operation is ShowTextsWithPositioning show)
+            {
+                foreach (var bytes in show.Array.Select(Bytes))
+                {
+                    for (var at = 0; at + 1 < bytes.Length; at += 2)
+                        codes!.Add(BinaryPrimitives.ReadUInt16BigEndian(bytes.AsSpan(at)));
+                }
+            }
+            else if (operation.Operator is "Tj" or "'" or "\"")
+            {
+                findings.Add(new Finding("Own rule", $"Text on page {index + 1} is shown in a way this check does not read."));
+            }
+        }
+    }
+
+    private static byte[] Bytes(IToken token) => token switch
+    {
+        HexToken hex => hex.Bytes.ToArray(),
+        StringToken text => text.GetBytes(),
+        _ => [],
+    };
+
+    private static void CheckFont(PdfObjects objects, DictionaryToken font, SortedSet<int> codes, List<Finding> findings)
+    {
+        var name = objects.Name(font, "BaseFont") ?? "?";
+        var descendant = objects.Array(font, "DescendantFonts")?.Data.Select(objects.Resolve).OfType<DictionaryToken>().FirstOrDefault();
+        if (objects.Name(font, "Subtype") != "Type0" || objects.Name(font, "Encoding") != "Identity-H" || descendant is null)
+        {
+            findings.Add(new Finding("31-006", $"The font {name} is not a composite font with codes of two bytes."));
+            return;
+        }
+
+        var map = CodesToGlyphs(objects, descendant, name, findings);
+        var descriptor = objects.Dictionary(descendant, "FontDescriptor");
+        if (objects.Get<StreamToken>(descriptor, "FontFile2") is not { } program)
+        {
+            findings.Add(new Finding("31-009", $"The font {name} is not embedded."));
+            return;
+        }
+
+        if (!SubsetName().IsMatch(name) || objects.Name(descriptor, "FontName") != name || objects.Name(descendant, "BaseFont") != name)
+            findings.Add(new Finding("ISO 32000-1, 9.6.4", $"The font {name} is not named as a subset."));
+        CheckGlyphs(objects, descendant, objects.Data(program), map, name, codes, findings);
+        if (objects.Get<StreamToken>(font, "ToUnicode") is not { } toUnicode)
+        {
+            findings.Add(new Finding("31-027", $"The characters of the font {name} have no meaning."));
+            return;
+        }
+
+        var meanings = Meanings(Encoding.ASCII.GetString(objects.Data(toUnicode)));
+        foreach (var code in codes)
+        {
+            if (!meanings.TryGetValue(code, out var meaning) || meaning.Length == 0)
+                findings.Add(new Finding("10-001", $"The character {code} of the font {name} has no meaning."));
+            else if (meaning.Contains('\0'))
+                findings.Add(new Finding("31-028", $"The character {code} of the font {name} means the number 0."));
+            else if (meaning.Contains('\uFEFF') || meaning.Contains('\uFFFE'))
+                findings.Add(new Finding("31-029", $"The character {code} of the font {name} means no character."));
+        }
+    }
+
+    private static Func<int, int> CodesToGlyphs(PdfObjects objects, DictionaryToken descendant, string name, List<Finding> findings)
+    {
+        if (objects.Get<StreamToken>(descendant, "CIDToGIDMap") is { } stream)
+        {
+            var bytes = objects.Data(stream);
+            return code => (2 * code) + 1 < bytes.Length ? BinaryPrimitives.ReadUInt16BigEndian(bytes.AsSpan(2 * code)) : 0;
+        }
+
+        var map = objects.Name(descendant, "CIDToGIDMap");
+        if (map is null)
+            findings.Add(new Finding("31-005", $"The font {name} does not say which glyphs its characters are."));
+        else if (map != "Identity")
+            findings.Add(new Finding("31-004", $"The font {name} has a map of glyphs called {map}."));
+        return code => code;
+    }
+
+    private static void CheckGlyphs(
+        PdfObjects objects,
+        DictionaryToken descendant,
+        byte[] program,
+        Func<int, int> map,
+        string name,
+        SortedSet<int> codes,
+        List<Finding> findings)
+    {
+        var widths = Widths(objects, descendant);
+        var tables = Tables(program);
+        if (!tables.TryGetValue("maxp", out var maxp) || !tables.TryGetValue("hmtx", out var hmtx) || !tables.TryGetValue("hhea", out var hhea) ||
+            !tables.TryGetValue("head", out var head) || !tables.ContainsKey("glyf") || !tables.ContainsKey("loca"))
+        {
+            findings.Add(new Finding("31-009", $"The program of the font {name} lacks tables."));
+            return;
+        }
+
+        var glyphCount = U16(maxp + 4);
+        var longMetrics = U16(hhea + 34);
+        var unitsPerEm = U16(head + 18);
+        foreach (var code in codes)
+        {
+            var glyph = map(code);
+            if (glyph == 0)
+            {
+                findings.Add(new Finding("31-030", $"The character {code} of the font {name} has no glyph."));
+            }
+            else if (glyph >= glyphCount)
+            {
+                findings.Add(new Finding("31-018", $"The glyph {glyph} is not in the program of the font {name}."));
+            }
+            else
+            {
+                // ISO 19005-2, 6.2.11.5: the widths in the file are those of the program, to one thousandth.
+                var width = U16(hmtx + (4 * Math.Min(glyph, longMetrics - 1))) * 1000.0 / unitsPerEm;
+                if (!(Math.Abs(widths.GetValueOrDefault(code, 1000) - width) <= 1))
+                    findings.Add(new Finding("ISO 19005-2, 6.2.11.5", $"The width of the character {code} of the font {name} is not that of its glyph."));
+            }
+        }
+
+        int U16(int at) => BinaryPrimitives.ReadUInt16BigEndian(program.AsSpan(at));
+    }
+
+    private static Dictionary<string, int> Tables(byte[] program)
+    {
+        var tables = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (var i = 0; i < BinaryPrimitives.ReadUInt16BigEndian(program.AsSpan(4)); i++)
+            tables[Encoding.ASCII.GetString(program, 12 + (16 * i), 4)] = BinaryPrimitives.ReadInt32BigEndian(program.AsSpan(20 + (16 * i)));
+        return tables;
+    }
+
+    private static Dictionary<int, double> Widths(PdfObjects objects, DictionaryToken descendant)
+    {
+        var widths = new Dictionary<int, double>();
+        var list = objects.Array(descendant, "W")?.Data ?? [];
+        for (var i = 0; i + 1 < list.Count; i += 2)
+        {
+            var first = ((NumericToken)list[i]).Int;
+            foreach (var (width, offset) in ((ArrayToken)list[i + 1]).Data.Cast<NumericToken>().Select((width, offset) => (width, offset)))
+                widths[first + offset] = width.Double;
+        }
+
+        return widths;
+    }
+
+    private static Dictionary<int, string> Meanings(string map)
+    {
+        var meanings = new Dictionary<int, string>();
+        foreach (Match block in CharacterBlock().Matches(map))
+        {
+            foreach (Match pair in Pair().Matches(block.Value))
+            {
+                var units = Enumerable.Range(0, pair.Groups[2].Length / 4).Select(i => (char)Hex(pair.Groups[2].Value.Substring(4 * i, 4)));
+                meanings[Hex(pair.Groups[1].Value)] = string.Concat(units);
+            }
+        }
+
+        return meanings;
+    }
+
+    private static int Hex(string digits) => int.Parse(digits, NumberStyles.HexNumber, CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^[A-Z]{6}\+")]
+    private static partial Regex SubsetName();
+
+    [GeneratedRegex(@"beginbfchar(.*?)endbfchar", RegexOptions.Singleline)]
+    private static partial Regex CharacterBlock();
+
+    [GeneratedRegex(@"<([0-9A-F]+)>\s*<([0-9A-F]*)>")]
+    private static partial Regex Pair();
+}
