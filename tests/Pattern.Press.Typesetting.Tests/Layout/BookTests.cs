@@ -1,8 +1,10 @@
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Export.Pdf;
 using Pattern.Press.Typesetting.Layout;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
 using Pattern.Press.Typesetting.Styles;
+using Pattern.Press.Typesetting.Tests.Conformance;
 
 namespace Pattern.Press.Typesetting.Tests.Layout;
 
@@ -199,6 +201,16 @@ public class BookTests
         }
 
         Assert.All(BookPages.All(document.Structure).Where(e => e.Role == Role.Figure), figure => Assert.True(figure.AlternativeText!.Length > 0 && figure.Box is not null));
+    }
+
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void A_book_with_every_kind_of_block_makes_a_conforming_file(string sheet)
+    {
+        var styles = sheet == "plain" ? TestStyles.Plain : TestStyles.Display;
+        using var file = new MemoryStream();
+        PdfExporter.Write(BookLayout.LayOut(SampleBook.Make(), styles, []), file);
+        Assert.Empty(PdfConformance.Check(file.ToArray()));
     }
 
     [Fact]
