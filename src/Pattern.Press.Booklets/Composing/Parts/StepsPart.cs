@@ -56,9 +56,9 @@ internal static class StepsPart
     {
         var narrow = words.TakeWhile(block => block is ParagraphBlock or ListBlock or FigureBlock).ToList();
         var text = narrow.Where(block => block is not FigureBlock).ToList();
-        var figures = narrow.OfType<FigureBlock>().Prepend(figure).ToList();
+        var figures = narrow.Prepend(figure).OfType<FigureBlock>().Select(one => text.Count > 0 ? one with { Width = FigureWidth.Full } : one).ToList();
         if (text.Count > 0)
-            blocks.Add(new BesideBlock(text, figures.Count == 1 ? figure : new KeepTogetherBlock(figures)));
+            blocks.Add(new BesideBlock(text, figures.Count == 1 ? figures[0] : new KeepTogetherBlock(figures)));
         else
             blocks.AddRange(figures);
         blocks.AddRange(words.Skip(narrow.Count));
