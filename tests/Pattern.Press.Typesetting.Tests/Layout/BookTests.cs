@@ -1,8 +1,10 @@
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Export.Pdf;
 using Pattern.Press.Typesetting.Layout;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
 using Pattern.Press.Typesetting.Styles;
+using Pattern.Press.Typesetting.Tests.Conformance;
 
 namespace Pattern.Press.Typesetting.Tests.Layout;
 
@@ -49,6 +51,11 @@ public class BookTests
             var document = BookPages.LayOut(10, 60, blocks);
             var text = string.Concat(BookPages.WordsOf(document.Pages[0]).TakeWhile(line => !line.Text.StartsWith('a')).Select(line => line.Text));
             Assert.EndsWith($"page {PageOf(document, "End")}.", text, StringComparison.Ordinal);
+
+            // The room for it is its own, too: what follows it stands where it ends.
+            var runs = document.Pages[0].Items.OfType<TaggedItem>().SelectMany(item => item.Items).OfType<TextItem>().ToArray();
+            var number = Array.FindIndex(runs, run => run.Run.Text == PageOf(document, "End"));
+            Assert.Equal(runs[number].X + runs[number].Run.Width, runs[number + 1].X, 0.001);
         }
     }
 
@@ -194,6 +201,16 @@ public class BookTests
         }
 
         Assert.All(BookPages.All(document.Structure).Where(e => e.Role == Role.Figure), figure => Assert.True(figure.AlternativeText!.Length > 0 && figure.Box is not null));
+    }
+
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void A_book_with_every_kind_of_block_makes_a_conforming_file(string sheet)
+    {
+        var styles = sheet == "plain" ? TestStyles.Plain : TestStyles.Display;
+        using var file = new MemoryStream();
+        PdfExporter.Write(BookLayout.LayOut(SampleBook.Make(), styles, []), file);
+        Assert.Empty(PdfConformance.Check(file.ToArray()));
     }
 
     [Fact]

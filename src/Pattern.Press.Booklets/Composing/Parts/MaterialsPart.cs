@@ -31,9 +31,6 @@ internal static class MaterialsPart
         };
         if (list.Stocks.Any(need => need.Stock.CaliperIsEstimate))
             blocks.Add(Words.Paragraph(phrases["materials.stocks.estimated_note"], ParagraphKind.Small));
-        blocks.Add(Words.Subheading(2, phrases["materials.cuts.title"]));
-        blocks.Add(Words.Paragraph(phrases["materials.cuts.lead"]));
-        blocks.Add(Cuts(context, values));
         if (source.Extras.Count > 0)
         {
             blocks.Add(Words.Subheading(2, phrases["materials.extras.title"]));
@@ -114,31 +111,6 @@ internal static class MaterialsPart
         var caliper = values.Length(stock.Caliper, context.Metric.Kit.Ruler);
         inlines.Add(new MeasureInline(stock.CaliperIsEstimate ? phrases.Format("materials.stocks.estimated", ("caliper", caliper)) : caliper));
         return inlines;
-    }
-
-    private static TableBlock Cuts(BookletContext context, ValueText values)
-    {
-        var phrases = context.Phrases;
-        var there = context.Secondary.Kit.Parts.ToDictionary(part => part.Piece.Id, StringComparer.Ordinal);
-        var rows = context.Primary.Kit.Parts.Select((part, index) => new TableRow(
-            [
-                Words.Head(part.Piece.Name),
-                Words.Cell((part.Quantity * context.Source.Kits).ToString(CultureInfo.InvariantCulture)),
-                Words.Cell(part.For ?? ""),
-                new TableCell(values.One(new SizeValue(part.Piece.Sheet), context.Primary.Kit.Ruler)),
-                new TableCell(values.One(new SizeValue(there[part.Piece.Id].Piece.Sheet), context.Secondary.Kit.Ruler)),
-            ],
-            StartsGroup: index > 0 && part.Stock != context.Primary.Kit.Parts[index - 1].Stock));
-        return new TableBlock(
-            [ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Right],
-            [new TableRow([
-                Words.Head(phrases["materials.cuts.piece"]),
-                Words.Head(phrases["materials.cuts.quantity"]),
-                Words.Head(phrases["materials.cuts.use"]),
-                Words.Head(phrases[context.Source.Primary == UnitSystem.Metric ? "system.metric" : "system.imperial"]),
-                Words.Head(phrases[context.Source.Primary == UnitSystem.Metric ? "system.imperial" : "system.metric"]),
-            ])],
-            [.. rows]);
     }
 
     private static void ReportTooLarge(BookletContext context, MaterialsList list, Ruler ruler, Problems problems)
