@@ -43,11 +43,21 @@ internal static class StepsPart
             DestinationPrefix = Destination(step) + "-",
             Piece = step.Piece,
         });
-        if (step.Figure is { } asked && bindings.Figure(asked, problems) is { } figure)
+        if (IsKnownPiece(context, step, problems) && step.Figure is { } asked && bindings.Figure(asked, problems) is { } figure)
             Place(blocks, words, figure);
         else
             blocks.AddRange(words);
         return blocks;
+    }
+
+    // The figure of a step shows its piece unless it says otherwise, so a wrong piece is reported once, where it is named.
+    private static bool IsKnownPiece(BookletContext context, StepSource step, Problems problems)
+    {
+        var ids = context.Primary.Kit.Parts.Select(part => part.Piece.Id).ToList();
+        if (step.Piece is not { } piece || ids.Contains(piece, StringComparer.Ordinal))
+            return true;
+        problems.Error(step.PiecePlace, $"There is no piece “{piece}” in this booklet.", Spelling.Advice(piece, ids));
+        return false;
     }
 
     // The figures stand beside the words, one below the other, up to the first block that has to be wide; what follows
