@@ -50,7 +50,7 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
         var caption = figure.Caption.Length > 0
             ? MarkdownReader.ToInlines(new MarkdownText(figure.Caption, figure.Place), context.Source.Folder, new ModelBindings(context, values, this), problems, captions)
             : context.Phrases.Inlines($"figure.{Name(figure.Show)}", Values(figure));
-        return new FigureBlock(drawing, alternative, caption)
+        return new FigureBlock(drawing, alternative, caption, FigureWidth.Medium)
         {
             Source = new BlockSource(figure.Place.File, figure.Place.Line),
         };

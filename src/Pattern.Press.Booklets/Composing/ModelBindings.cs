@@ -1,5 +1,7 @@
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Markdown;
+using Pattern.Press.Measure;
+using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Structures.Reading;
 using Pattern.Press.Typesetting.Blocks;
 
@@ -35,9 +37,22 @@ internal sealed class ModelBindings : IBindings
             return words;
         if (!_context.Primary.Values.TryGetValue(name, out var here))
             return null;
-        return _values.Both(here, _context.Secondary.Values.GetValueOrDefault(name));
+        var there = _context.Secondary.Values.GetValueOrDefault(name);
+        // The item's own sizes are facts, not fits: off a ruler's marks they are said to the nearest mark.
+        return name.StartsWith("item.", StringComparison.Ordinal)
+            ? _values.Both(Nearest(here, _context.Primary.Kit.Ruler), there is null ? null : Nearest(there, _context.Secondary.Kit.Ruler))
+            : _values.Both(here, there);
     }
 
     /// <inheritdoc/>
     public Block? Figure(FigureSource figure, Problems problems) => _figures.Make(figure, problems);
+
+    private static Value Nearest(Value value, Ruler ruler)
+    {
+        // What the maker wrote in the ruler's own units, to a tenth of a millimetre or a 64th of an inch, stays as it is.
+        var finest = ruler.System == UnitSystem.Metric ? new Ruler(UnitSystem.Metric, Length.Millimetre / 10) : new Ruler(UnitSystem.Imperial, Length.Inch / 64);
+        return value is LengthValue { Length: var length } && !finest.Marks(length)
+            ? new LengthValue(ruler.Round(length, Rounding.Nearest))
+            : value;
+    }
 }

@@ -22,7 +22,7 @@ internal sealed class PhraseFigureWords(PhraseBook phrases) : IFigureWords
         return phrases.Format(mapped, [.. taken]);
     }
 
-    private static string Map(string key)
+    internal static string Map(string key)
     {
         key = key.Replace('-', '_').Replace(".many", ".other", StringComparison.Ordinal);
         key = key switch

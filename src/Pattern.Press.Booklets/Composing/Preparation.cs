@@ -35,8 +35,7 @@ internal static class Preparation
         }
 
         RefuseUnusedStocks(source, structure, problems);
-        var metric = Fit(structure, source, given, source.MetricRuler, problems);
-        var imperial = Fit(structure, source, given, source.ImperialRuler, problems);
+        var (metric, imperial) = FitBoth(structure, source, given, problems);
         if (metric is null || imperial is null || phrases is null || styles is null)
             return null;
         var context = new BookletContext
@@ -52,7 +51,25 @@ internal static class Preparation
         return context;
     }
 
-    // The primary column is fitted first in the report: its problems are in the units that the maker thinks in.
+    // What is wrong in the maker's own units is said in those. Of the other column only what is wrong there alone is said.
+    private static (Model? Metric, Model? Imperial) FitBoth(Structure structure, BookletSource source, SortedDictionary<string, GivenValue> given, Problems problems)
+    {
+        var isMetric = source.Primary == UnitSystem.Metric;
+        var (here, there) = isMetric ? (source.MetricRuler, source.ImperialRuler) : (source.ImperialRuler, source.MetricRuler);
+        var (mine, others) = (new Problems(), new Problems());
+        var primary = Fit(structure, source, given, here, mine);
+        var secondary = Fit(structure, source, given, there, others);
+        foreach (var problem in mine.All)
+            problems.Add(problem);
+        if (!mine.HasErrors)
+        {
+            foreach (var problem in others.All)
+                problems.Add(problem with { Message = $"In the {(isMetric ? "inch" : "metric")} column: {problem.Message}" });
+        }
+
+        return isMetric ? (primary, secondary) : (secondary, primary);
+    }
+
     private static Model? Fit(Structure structure, BookletSource source, SortedDictionary<string, GivenValue> given, Ruler ruler, Problems problems) =>
         structure.Fit(
             new FitRequest

@@ -25,33 +25,33 @@ internal static class CutLines
             .ThenBy(line => Math.Round(line.To.Y, 4)).ThenBy(line => Math.Round(line.To.X, 4)).ThenBy(line => line.Bulge)];
     }
 
-    // Joins two lines until no two are left that run on into each other.
-    private static List<Edge> Joined(List<Edge> lines)
+    // Takes each line as far as it runs on at its end, then at its start.
+    private static IEnumerable<Edge> Joined(List<Edge> lines)
+    {
+        while (lines.Count > 0)
+        {
+            var line = lines[^1];
+            lines.RemoveAt(lines.Count - 1);
+            while (TakeNext(lines, line) is { } longer)
+                line = longer;
+            line = line.Reversed;
+            while (TakeNext(lines, line) is { } longer)
+                line = longer;
+            yield return line;
+        }
+    }
+
+    private static Edge? TakeNext(List<Edge> lines, Edge line)
     {
         for (var i = 0; i < lines.Count; i++)
         {
-            for (var j = 0; j < lines.Count; j++)
+            var other = lines[i];
+            var next = other.From == line.To ? other : other.To == line.To ? other.Reversed : (Edge?)null;
+            if (next is { } following && LineWork.Joined(line, following) is { } joined)
             {
-                if (i == j || RunOn(lines[i], lines[j]) is not { } joined)
-                    continue;
-                lines[i] = joined;
-                lines.RemoveAt(j);
-                i -= j < i ? 1 : 0;
-                j = -1;
+                lines.RemoveAt(i);
+                return joined;
             }
-        }
-
-        return lines;
-    }
-
-    private static Edge? RunOn(Edge a, Edge b)
-    {
-        foreach (var next in new[] { b, b.Reversed })
-        {
-            if (a.To.DistanceTo(next.From) < LineWork.Tolerance && LineWork.Joined(a, next) is { } after)
-                return after;
-            if (next.To.DistanceTo(a.From) < LineWork.Tolerance && LineWork.Joined(next, a) is { } before)
-                return before;
         }
 
         return null;

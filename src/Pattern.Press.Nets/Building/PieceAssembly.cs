@@ -27,7 +27,8 @@ internal sealed record PieceAssembly
         Refuse(Panels.Select(panel => (panel.Name, Problem: SimpleOutline.Problem(panel.Outline)))
             .Where(found => found.Problem is not null)
             .Select(found => $"The panel “{found.Name}” {found.Problem}"));
-        Refuse(Overlapping());
+        Refuse(OverlappingRegions.Problems(
+            [.. Panels.Select(panel => new OverlappingRegions.Region($"“{panel.Name}”", [panel.Outline]))]));
 
         var sides = Panels.SelectMany(panel => panel.Outline.Edges).ToArray();
         var piece = new Piece
@@ -45,20 +46,6 @@ internal sealed record PieceAssembly
         };
         Refuse(PieceChecks.Problems(piece));
         return piece;
-    }
-
-    private IEnumerable<string> Overlapping()
-    {
-        for (var i = 0; i < Panels.Count; i++)
-        {
-            for (var j = i + 1; j < Panels.Count; j++)
-            {
-                IReadOnlyList<Outline> a = [Panels[i].Outline];
-                IReadOnlyList<Outline> b = [Panels[j].Outline];
-                if (a[0].Bounds.Overlaps(b[0].Bounds, LineWork.Tolerance) && Overlap.Area(a, b) > Overlap.Slack(a, b))
-                    yield return $"On the flat sheet “{Panels[i].Name}” and “{Panels[j].Name}” overlap.";
-            }
-        }
     }
 
     // Walked the other way, the panels' sides are the border of what lies between them and the edge of the sheet.

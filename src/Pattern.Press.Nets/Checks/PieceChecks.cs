@@ -80,20 +80,12 @@ public static class PieceChecks
         yield return ("The outline", piece.Outline);
     }
 
-    private static IEnumerable<string> Overlaps(Piece piece)
-    {
-        var regions = piece.Panels.Select(panel => ($"“{panel.Name}”", Region(panel.Outline)))
-            .Concat(piece.Waste.Select(waste => ("a region of waste", Region(waste)))).ToArray();
-        for (var i = 0; i < regions.Length; i++)
-        {
-            for (var j = i + 1; j < regions.Length; j++)
-            {
-                var ((nameA, a), (nameB, b)) = (regions[i], regions[j]);
-                if (a[0].Bounds.Overlaps(b[0].Bounds, Tolerance) && Overlap.Area(a, b) > Overlap.Slack(a, b))
-                    yield return $"On the flat sheet {nameA} and {nameB} overlap.";
-            }
-        }
-    }
+    private static IEnumerable<string> Overlaps(Piece piece) => OverlappingRegions.Problems(
+    [
+        .. piece.Panels.Select(panel => new OverlappingRegions.Region($"“{panel.Name}”", [panel.Outline])),
+        .. piece.Waste.Select(waste => new OverlappingRegions.Region(
+            "a region of waste", [waste.Outline, .. waste.Holes.Select(hole => hole.Reversed)])),
+    ]);
 
     private static IEnumerable<string> Tiling(Piece piece)
     {
@@ -148,10 +140,6 @@ public static class PieceChecks
                 yield return $"The adhesive on “{glue.Panel}” reaches beyond that panel.";
         }
     }
-
-    private static IReadOnlyList<Outline> Region(Outline outline) => [outline];
-
-    private static IReadOnlyList<Outline> Region(Waste waste) => [waste.Outline, .. waste.Holes.Select(hole => hole.Reversed)];
 
     private static bool Near(Point a, Point b) => a.DistanceTo(b) < 2 * Tolerance;
 

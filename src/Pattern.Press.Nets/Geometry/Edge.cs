@@ -53,10 +53,13 @@ public readonly record struct Edge(Point From, Point To, double Bulge = 0)
         {
             var (left, right) = From.X < To.X ? (From.X, To.X) : (To.X, From.X);
             var (top, bottom) = From.Y < To.Y ? (From.Y, To.Y) : (To.Y, From.Y);
-            foreach (var turn in Turns)
+            if (IsArc)
             {
-                (left, right) = (Math.Min(left, turn.X), Math.Max(right, turn.X));
-                (top, bottom) = (Math.Min(top, turn.Y), Math.Max(bottom, turn.Y));
+                foreach (var turn in Turns)
+                {
+                    (left, right) = (Math.Min(left, turn.X), Math.Max(right, turn.X));
+                    (top, bottom) = (Math.Min(top, turn.Y), Math.Max(bottom, turn.Y));
+                }
             }
 
             return new Bounds(left, top, right, bottom);

@@ -4,8 +4,8 @@ namespace Pattern.Press.Nets;
 
 /// <summary>
 /// One part cut from one sheet: panels joined by folds, and the waste around them. Made by a builder, which checks that
-/// panels and waste tile the sheet, that nothing overlaps, that each fold is a whole edge of both its panels, that the
-/// outline is simple and that the names are unique.
+/// panels and waste tile the sheet, that nothing overlaps, that each fold is the whole stretch its two panels share (a
+/// trimmed panel's is shorter than the edge it hangs on), that the outline is simple and that the names are unique.
 /// </summary>
 public sealed record Piece
 {

@@ -10,7 +10,7 @@ namespace Pattern.Press.Plans.Sheets;
 internal static class SheetPlanner
 {
     // Work is counted in rectangles tried against free parts, so that the effort is the same on any machine.
-    private const int ShuffleWork = 60_000;
+    private const int ShuffleWork = 20_000;
 
     public static SheetPlan Make(IReadOnlyList<WantedRectangle> wanted, Size sheet, SheetOptions options)
     {
@@ -102,7 +102,7 @@ internal static class SheetPlanner
             return (int)((z ^ (z >> 31)) % (ulong)below);
         }
 
-        var rounds = Math.Min(1500, ShuffleWork / items.Count);
+        var rounds = Math.Min(600, ShuffleWork / items.Count);
         for (var round = 0; round < rounds && bestScore.Sheets > bound; round++)
         {
             var order = way.Order.ToArray();

@@ -10,7 +10,7 @@ internal sealed class Seams
     private const double Clearance = 3;
     private const int GridPoints = 48;
     private const int CornerLimit = 24;
-    private const int WayLimit = 300;
+    private const int WayLimit = 120;
     private const double LeastOwn = 10;
 
     // Millimetres of fold in a lap outweigh millimetres of uneven overlap.

@@ -12,22 +12,26 @@ internal sealed class TemplateShape
     public const double BlankClearance = 0.5;
 
     // How far an arc's chord may stay from it; well inside the clearance.
-    private const double Sagitta = 0.05;
+    private const double Sagitta = 0.2;
 
     // A panel narrower than this is fiddly to put together from two pages.
     private const double SmallSide = 20;
 
-    private readonly List<Point[]> _panels = [];
+    private readonly List<Trapezoid> _rows = [];
+    private readonly List<Trapezoid> _columns = [];
     private readonly Dictionary<(bool Across, double From, double To), List<(double From, double To)>> _occupied = [];
 
     public TemplateShape(Piece piece, bool turned)
     {
         Turned = turned;
+        var all = new List<Point>();
         Point Place(Point point) => QuarterTurn.OnTemplate(piece, turned, point);
         foreach (var panel in piece.Panels)
         {
             var corners = panel.Outline.Flattened(Sagitta).Select(Place).ToArray();
-            _panels.Add(corners);
+            all.AddRange(corners);
+            Divide(corners, across: true, _rows);
+            Divide(corners, across: false, _columns);
             var (left, right) = (corners.Min(c => c.X), corners.Max(c => c.X));
             var (top, bottom) = (corners.Min(c => c.Y), corners.Max(c => c.Y));
             if (panel.Role == PanelRole.Tab || Math.Min(right - left, bottom - top) < SmallSide)
@@ -37,8 +41,8 @@ internal sealed class TemplateShape
             }
         }
 
-        Across.Measure(_panels.SelectMany(corners => corners).Select(c => c.X));
-        Down.Measure(_panels.SelectMany(corners => corners).Select(c => c.Y));
+        Across.Measure(all.Select(c => c.X));
+        Down.Measure(all.Select(c => c.Y));
         foreach (var fold in piece.Folds)
             AddLine(Place(fold.From), Place(fold.To), 1);
 
@@ -64,8 +68,13 @@ internal sealed class TemplateShape
         if (_occupied.TryGetValue((across, from, to), out var known))
             return known;
         var found = new List<(double From, double To)>();
-        foreach (var panel in _panels)
-            Project(panel, across, from - BlankClearance + 1e-6, to + BlankClearance - 1e-6, found);
+        var (low, high) = (from - BlankClearance + 1e-6, to + BlankClearance - 1e-6);
+        foreach (var part in across ? _rows : _columns)
+        {
+            if (part.From < high && part.To > low)
+                found.Add(part.Reach(Math.Max(part.From, low), Math.Min(part.To, high)));
+        }
+
         found.Sort();
         var merged = new List<(double From, double To)>();
         foreach (var next in found)
@@ -101,16 +110,17 @@ internal sealed class TemplateShape
             Down.AddLine(from.Y, Math.Abs(from.X - to.X) * weight);
     }
 
-    // Between two neighbouring corner heights every cross section is the same sequence of sides, so what a polygon covers
-    // there is a row of trapezoids, each as wide as its wider end reaches.
-    private static void Project(Point[] corners, bool across, double from, double to, List<(double From, double To)> found)
+    // Between two neighbouring corner heights every cross section is the same sequence of sides: a row of trapezoids.
+    private static void Divide(Point[] corners, bool across, List<Trapezoid> parts)
     {
         (double Along, double Level) At(Point point) => across ? (point.X, point.Y) : (point.Y, point.X);
-        var levels = corners.Select(c => At(c).Level).Where(level => level > from && level < to).Append(from).Append(to).Distinct().Order().ToList();
-        var sides = new List<(double Middle, double Least, double Most)>();
+        var levels = corners.Select(c => At(c).Level).Distinct().Order().ToList();
+        var sides = new List<(double Middle, double AtFrom, double AtTo)>();
         for (var k = 0; k + 1 < levels.Count; k++)
         {
             var (a, b) = (levels[k], levels[k + 1]);
+            if (b - a < 1e-9)
+                continue;
             sides.Clear();
             for (var i = 0; i < corners.Length; i++)
             {
@@ -120,13 +130,25 @@ internal sealed class TemplateShape
                     continue;
                 var start = x1 + ((a - y1) / (y2 - y1) * (x2 - x1));
                 var end = x1 + ((b - y1) / (y2 - y1) * (x2 - x1));
-                sides.Add(((start + end) / 2, Math.Min(start, end), Math.Max(start, end)));
+                sides.Add(((start + end) / 2, start, end));
             }
 
             sides.Sort();
             for (var i = 0; i + 1 < sides.Count; i += 2)
-                found.Add((Math.Min(sides[i].Least, sides[i + 1].Least), Math.Max(sides[i].Most, sides[i + 1].Most)));
+                parts.Add(new Trapezoid(a, b, (sides[i].AtFrom, sides[i].AtTo), (sides[i + 1].AtFrom, sides[i + 1].AtTo)));
         }
+    }
+
+    // Two parallel sides at From and To, and a least and a greatest side given by where they meet those two.
+    private readonly record struct Trapezoid(double From, double To, (double AtFrom, double AtTo) Least, (double AtFrom, double AtTo) Most)
+    {
+        // How far the part between two levels reaches.
+        public (double From, double To) Reach(double low, double high) => (
+            Math.Min(On(Least, low), On(Least, high)),
+            Math.Max(On(Most, low), On(Most, high)));
+
+        private double On((double AtFrom, double AtTo) side, double level) =>
+            side.AtFrom + ((level - From) / (To - From) * (side.AtTo - side.AtFrom));
     }
 }
 

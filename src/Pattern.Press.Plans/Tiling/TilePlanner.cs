@@ -83,7 +83,7 @@ public static class TilePlanner
                 if (pages < fewest)
                     found.Clear();
                 fewest = pages;
-                if (found.Count < 12)
+                if (found.Count < 6)
                     found.Add(plain with { SeamsAcross = seamsAcross, SeamsDown = seamsDown });
             }
         }
@@ -94,11 +94,11 @@ public static class TilePlanner
             var blank = grid.Blank();
             for (var round = 0; round < 2; round++)
             {
-                var strips = grid.Down.Tiles(grid.SeamsDown);
-                var freed = grid.Across.Best(columns, (i, from, to) => StaysBlank(grid.Shape, true, strips, j => blank[j, i], from, to));
+                var strips = Occupied(grid.Shape, across: true, grid.Down.Tiles(grid.SeamsDown));
+                var freed = grid.Across.Best(columns, (i, from, to) => StaysBlank(strips, j => blank[j, i], from, to));
                 grid = grid with { SeamsAcross = freed ?? grid.SeamsAcross };
-                strips = grid.Across.Tiles(grid.SeamsAcross);
-                freed = grid.Down.Best(rows, (j, from, to) => StaysBlank(grid.Shape, false, strips, i => blank[j, i], from, to));
+                strips = Occupied(grid.Shape, across: false, grid.Across.Tiles(grid.SeamsAcross));
+                freed = grid.Down.Best(rows, (j, from, to) => StaysBlank(strips, i => blank[j, i], from, to));
                 grid = grid with { SeamsDown = freed ?? grid.SeamsDown };
             }
 
@@ -108,17 +108,14 @@ public static class TilePlanner
         return best;
     }
 
-    private static bool StaysBlank(
-        TemplateShape shape,
-        bool across,
-        (double From, double To)[] strips,
-        Func<int, bool> blank,
-        double from,
-        double to)
+    private static IReadOnlyList<(double From, double To)>[] Occupied(TemplateShape shape, bool across, (double From, double To)[] strips) =>
+        [.. strips.Select(strip => shape.Occupied(across, strip.From, strip.To))];
+
+    private static bool StaysBlank(IReadOnlyList<(double From, double To)>[] occupied, Func<int, bool> blank, double from, double to)
     {
-        for (var k = 0; k < strips.Length; k++)
+        for (var k = 0; k < occupied.Length; k++)
         {
-            if (blank(k) && !TemplateShape.IsBlank(shape.Occupied(across, strips[k].From, strips[k].To), from, to))
+            if (blank(k) && !TemplateShape.IsBlank(occupied[k], from, to))
                 return false;
         }
 

@@ -15,6 +15,7 @@ internal sealed class Fitter
     private readonly Evaluation _values;
     private readonly Blame _blame;
     private readonly HashSet<string> _idle = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _outside = new(StringComparer.Ordinal);
     private readonly List<Parameter> _missing = [];
     private readonly List<RoundedSize> _rounded = [];
     private bool _failed;
@@ -48,7 +49,8 @@ internal sealed class Fitter
         NothingIsMissing();
         if (_failed)
             return null;
-        foreach (var parameter in _structure.Parameters)
+        // What the maker set comes first: a usual value that a wrong one drags along is no news.
+        foreach (var parameter in _structure.Parameters.OrderBy(parameter => _request.Given.ContainsKey(parameter.Name) ? 0 : 1))
             WithinLimits(parameter);
         if (_failed)
             return null;
@@ -208,6 +210,9 @@ internal sealed class Fitter
     private void OutOfLimits(Parameter parameter, Quantity value, Formula? limit, string words)
     {
         var given = _request.Given.TryGetValue(parameter.Name, out var found);
+        if (!given && _blame.Needed(limit, parameter.DefaultFormula).Any(_outside.Contains))
+            return;
+        _outside.Add(parameter.Name);
         var place = given ? found!.Place : _blame.Of(limit, parameter.DefaultFormula);
         Fail(place, $"“{parameter.Name}” {(given ? "is" : "comes out at")} {Words(value, Rounding.Nearest)}, but {words} here.", parameter.Limits);
     }

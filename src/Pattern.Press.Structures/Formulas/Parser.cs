@@ -27,11 +27,11 @@ internal static class Parser
     /// <returns>The tree, or null after a problem.</returns>
     public static Node? Read(IReadOnlyList<Token> tokens, Action<int, string, string> problem)
     {
+        if (!Sequence.IsSound(tokens, problem))
+            return null;
         var text = new StringBuilder();
-        var starts = new List<int>();
         for (var i = 0; i < tokens.Count; i++)
         {
-            starts.Add(text.Length);
             text.Append(tokens[i].Kind == TokenKind.Sign ? tokens[i].Text : string.Create(CultureInfo.InvariantCulture, $"t{i}"));
             if (tokens[i].Kind != TokenKind.Function)
                 text.Append(' ');
@@ -42,23 +42,11 @@ internal static class Parser
             return LogicalExpressionParser.Parse(text.ToString(), Options, CultureInfo.InvariantCulture, CancellationToken.None)
                 .Accept(new Translation(tokens, problem));
         }
-        catch (NCalcException broken)
+        catch (Exception broken) when (broken is NCalcException or InvalidOperationException)
         {
-            var token = TokenNear(broken.Message, starts, tokens);
-            problem(token.Offset, $"The formula cannot be read from “{token.Text}” on.", "An operator or a value is missing beside it, or there is one too many.");
+            problem(tokens[0].Offset, "The formula cannot be read.", "Put parentheses around its parts.");
             return null;
         }
-    }
-
-    // The library reports “… at position (line:column)” in the text that it was given.
-    private static Token TokenNear(string message, List<int> starts, IReadOnlyList<Token> tokens)
-    {
-        var colon = message.LastIndexOf(':');
-        var digits = colon < 0 ? "" : message[(colon + 1)..].TrimEnd(')', '.', ' ');
-        if (!int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var column))
-            return tokens[0];
-        var index = starts.FindLastIndex(start => start < column);
-        return tokens[Math.Max(0, index)];
     }
 
     private sealed class Translation(IReadOnlyList<Token> tokens, Action<int, string, string> problem) : ILogicalExpressionVisitor<Node?>
@@ -77,7 +65,6 @@ internal static class Parser
             {
                 UnaryExpressionType.Negate => new NegateNode(operand.Offset, operand),
                 UnaryExpressionType.Not => new NotNode(operand.Offset, operand),
-                UnaryExpressionType.Positive => operand,
                 _ => Refuse(operand.Offset),
             };
         }

@@ -75,6 +75,10 @@ internal sealed class FontTables
             Advances[glyph] = (ushort)U16(hmtx + (4 * Math.Min(glyph, longMetrics - 1)));
         var os2 = Table("OS/2");
         WeightClass = U16(os2 + 4);
+
+        // The file may ask that its typographic measures be used (fsSelection, bit 7).
+        if ((U16(os2 + 62) & 0x80) != 0)
+            (Ascender, Descender) = (S16(os2 + 68), S16(os2 + 70));
         var hasHeights = U16(os2) >= 2;
         XHeight = hasHeights ? S16(os2 + 86) : UnitsPerEm / 2;
         CapHeight = hasHeights ? S16(os2 + 88) : UnitsPerEm * 7 / 10;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Fonts;
 using Pattern.Press.Typesetting.Layout.Flow;
 using Pattern.Press.Typesetting.Layout.Text;
 using Pattern.Press.Typesetting.Structure;
@@ -59,7 +60,7 @@ internal sealed record Column
         if (paragraph.IsEmpty)
             return 0;
         paragraph.AttachTo(element);
-        CheckWidth(paragraph, Width);
+        Check(paragraph, Width);
         var justified = Session.Styles.Justified && MayJustify && !isHeading && Width >= NarrowestJustifiedEms * look.Size * TextStyle.Point;
         var lines = paragraph.Break(Width, justified);
         for (var i = 0; i < lines.Count; i++)
@@ -79,15 +80,29 @@ internal sealed record Column
         return lines.Count;
     }
 
-    /// <summary>Notes a part of a paragraph that is wider than the room for it.</summary>
-    public void CheckWidth(Paragraph paragraph, double width)
+    /// <summary>Notes words that are wider than the room for them, and characters that the typeface lacks.</summary>
+    public void Check(Paragraph paragraph, double width)
     {
-        if (paragraph.IsEmpty || paragraph.MinWidth <= width + 0.01)
+        if (paragraph.IsEmpty)
+            return;
+        foreach (var (word, style) in paragraph.Words)
+            CheckGlyphs(word.Text, word.Glyphs, style.Face);
+        if (paragraph.MinWidth <= width + 0.01)
             return;
         Session.Report(
             Source,
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"“{paragraph.WidestWords}” is {paragraph.MinWidth:0.#} mm wide and cannot be broken, but there are only {Math.Max(0, width):0.#} mm for it. Shorten it, or put soft hyphens in it where it may be broken."));
+    }
+
+    /// <summary>Notes characters that a face has no glyph for: they would print as empty boxes.</summary>
+    public void CheckGlyphs(string text, IReadOnlyList<ShapedGlyph> glyphs, FontFace face)
+    {
+        for (var i = 0; i < glyphs.Count; i++)
+        {
+            if (glyphs[i].Id == 0)
+                Session.Report(Source, $"The typeface {face.PostScriptName} has no “{text.Substring(glyphs[i].Start, glyphs[i].Length)}” (in “{text.Trim()}”). Write it another way.");
+        }
     }
 }

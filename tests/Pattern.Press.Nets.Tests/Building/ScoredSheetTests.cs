@@ -113,6 +113,35 @@ public sealed class ScoredSheetTests
     }
 
     [Fact]
+    public void A_lip_on_a_relieved_wall_folds_along_what_is_left_of_it()
+    {
+        var piece = Sheet([60], [10, 20, 40], ["l", "i", "F"], new()
+        {
+            ['F'] = Floor,
+            ['i'] = Wall("inner wall") with { Relief = Mm(2) },
+            ['l'] = Wall("lip"),
+        }).Build();
+        var fold = Assert.Single(piece.Folds, fold => fold.Child == "lip");
+        Assert.Equal((new Point(2, 10), new Point(58, 10)), (fold.From, fold.To));
+        Assert.Equal(60 * 10, piece.Panel("lip").Outline.Area, 9);
+        Assert.Equal(2, piece.Waste.Count);
+        Assert.Empty(PieceChecks.Problems(piece));
+    }
+
+    [Fact]
+    public void A_panel_hangs_from_what_is_left_of_a_trimmed_one_or_not_at_all()
+    {
+        // The ear beside the tab has nothing to hang from once the tab's end leans away from it.
+        var error = Assert.Throws<NetException>(Sheet([30, 20], [10, 40], ["te", "F."], new()
+        {
+            ['F'] = Floor,
+            ['t'] = Wall("tab") with { Taper = 10 },
+            ['e'] = Wall("ear"),
+        }).Build);
+        Assert.Contains("The ear “e” in row 1, band 2 across, is cut off from the rest", Assert.Single(error.Reasons), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_sheet_drawn_as_in_a_mirror_makes_the_piece_in_the_mirror() =>
         RandomSheets.Sample(sheet =>
         {
@@ -168,7 +197,7 @@ public sealed class ScoredSheetTests
         from down in Gen.Int[40, 900].Array[5]
         from arms in Gen.Int[0, 2].Array[4]
         from tabs in Gen.Int[0, 2].Array[4]
-        from taper in Gen.Double[0, 10]
+        from taper in Gen.OneOf(Gen.Const(0.0), Gen.Int[1, 100].Select(tenths => tenths / 10.0))
         from relief in Gen.Int[0, 15]
         select Random(across, down, arms, tabs, taper, relief);
 

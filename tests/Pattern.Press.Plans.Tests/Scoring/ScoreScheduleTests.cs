@@ -1,7 +1,6 @@
 using CsCheck;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
-using Pattern.Press.Nets.Building;
 using Pattern.Press.Plans.Scoring;
 using static Pattern.Press.Nets.Tests.Sheets;
 using Size = Pattern.Press.Measure.Size;
@@ -57,21 +56,7 @@ public class ScoreScheduleTests
     {
         // A tray whose side walls hang between two long ones, each arm cut free of the middle: folds at 20 and 80 along the
         // top reach from either edge in to 30 only, for between them lies a panel that is not folded.
-        var piece = new ScoredSheet
-        {
-            Id = "tray",
-            Name = "Tray",
-            Across = [Mm(20), Mm(60), Mm(20)],
-            Down = [Mm(30), Mm(50), Mm(30)],
-            Map = ["twt", "FFF", "twt"],
-            Cells = new Dictionary<char, Cell>
-            {
-                ['F'] = new() { Kind = "floor" },
-                ['w'] = new() { Kind = "wall", Fold = Valley(90) },
-                ['t'] = new() { Kind = "tab", Role = PanelRole.Tab, Fold = Valley(90), HangsFrom = HangsFrom.Beside },
-            },
-            Root = 'F',
-        }.Build();
+        var piece = Boxes.Tray(Mm(60), Mm(50), Mm(20), Mm(30)).Build();
         var schedule = ScoreSchedule.For(piece);
         var partial = Assert.Single(schedule.Turns.Single(turn => turn.Side == FenceSide.Top).Partial);
         Assert.Equal([Mm(20), Mm(80)], partial.Marks);
@@ -107,7 +92,7 @@ public class ScoreScheduleTests
 
     [Fact]
     public void A_maker_with_the_sheet_and_the_schedule_alone_ends_with_exactly_the_folds_of_the_piece() =>
-        Boxes.Any.Sample(piece => Assert.Equal(Maximal(piece), Bench.FoldsLeft(ScoreSchedule.For(piece)), Near), iter: 150);
+        Boxes.Any.Sample(piece => Assert.Equal(Maximal(piece), Bench.FoldsLeft(ScoreSchedule.For(piece)), Near), iter: 60);
 
     [Fact]
     public void What_is_cut_away_is_all_the_waste_and_nothing_else() =>
@@ -129,7 +114,7 @@ public class ScoreScheduleTests
             // Cuts run round the piece once; what more there is of them are slits.
             Assert.Equal(piece.Cuts.Sum(cut => cut.Length) - piece.Outline.Perimeter, cutting.Slits.Sum(slit => slit.From.DistanceTo(slit.To)), 4);
             Assert.All(cutting.Slits, slit => Assert.Equal(2, slit.Panels.Count));
-        }, iter: 150);
+        }, iter: 60);
 
     [Fact]
     public void Marks_rise_and_there_are_at_most_two_turns_the_longer_side_first() =>

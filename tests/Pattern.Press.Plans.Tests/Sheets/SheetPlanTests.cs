@@ -47,7 +47,7 @@ public class SheetPlanTests
                     }
                 }
             }
-        }, iter: 150);
+        }, iter: 60);
 
     [Fact]
     public void Edge_to_edge_cuts_alone_part_all_rectangles() =>
@@ -56,7 +56,7 @@ public class SheetPlanTests
             // Found anew from where the rectangles lie, without the plan's own cuts.
             foreach (var planned in SheetPlan.Make(wanted, sheet, options).Sheets)
                 Assert.True(CanBeParted([.. planned.Rectangles]));
-        }, iter: 150);
+        }, iter: 60);
 
     [Fact]
     public void A_trimmer_that_follows_the_numbers_ends_with_the_rectangles_and_the_offcuts() =>
@@ -86,7 +86,7 @@ public class SheetPlanTests
                 Assert.All(offcuts, offcut => Assert.True(parts.Remove(offcut)));
                 Assert.Equal(options.Trim == Length.Zero ? 0 : 4, parts.Count);
             }
-        }, iter: 150);
+        }, iter: 60);
 
     [Fact]
     public void The_number_of_sheets_is_at_least_the_bound_and_the_bound_at_least_the_area() =>
@@ -97,7 +97,7 @@ public class SheetPlanTests
             var room = (sheet.Width - (options.Trim * 2)).Millimetres * (sheet.Height - (options.Trim * 2)).Millimetres;
             var area = plan.Sheets.SelectMany(s => s.Rectangles).Sum(r => r.Size.SquareMillimetres);
             Assert.True(plan.LeastSheets >= (int)Math.Ceiling((area / room) - 1e-9));
-        }, iter: 150);
+        }, iter: 60);
 
     [Fact]
     public void The_published_instances_take_hardly_more_sheets_than_the_best_known()

@@ -129,7 +129,7 @@ public class TilePlannerTests
                     Assert.Contains(plan.Tiles, t => point.X >= t.X - 1e-6 && point.X <= t.X + t.Width + 1e-6 && point.Y >= t.Y - 1e-6 && point.Y <= t.Y + t.Height + 1e-6);
                 }
             }
-        }, iter: 400);
+        }, iter: 200);
 
     [Fact]
     public void No_page_is_without_card_and_never_more_pages_than_sides_need() =>
@@ -143,7 +143,7 @@ public class TilePlannerTests
             // The other way round: area never lies.
             var card = piece.Panels.Sum(panel => panel.Outline.Edges[0].From.DistanceTo(panel.Outline.Edges[0].To) * panel.Outline.Edges[1].From.DistanceTo(panel.Outline.Edges[1].To));
             Assert.True(plan.Tiles.Count * plan.Area.Width * plan.Area.Height >= card - 1e-6);
-        }, iter: 400);
+        }, iter: 200);
 
     [Fact]
     public void No_grid_of_tiles_takes_fewer_pages() =>
@@ -151,7 +151,7 @@ public class TilePlannerTests
         {
             var plan = TilePlanner.Plan(Grids.Part(piece), page, lap);
             Assert.Equal(ExhaustiveTiling.FewestPages(piece, page, lap), plan.Tiles.Count);
-        }, iter: 25);
+        }, iter: 12);
 
     // Everything a multiple of 6 mm and pages of 40 to 58 mm, so that an exhaustive search over seams every 0.5 mm is
     // quick and yet meets up to 4 × 4 tiles.

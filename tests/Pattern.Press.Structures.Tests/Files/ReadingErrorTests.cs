@@ -95,7 +95,7 @@ public class ReadingErrorTests
     [InlineData("    least: 1 mm", "    least: no", "46:12: error: “no” gives yes or no, but a length is needed here. Lengths are written with their units: 2 mm or 1/16 in.")]
     [InlineData("{{up(1 mm + card.caliper)}}", "{{up(1 mm + crad.caliper)}}", "47:46: error: “crad.caliper” is not a name of this structure. Did you mean “card.caliper”?")]
     [InlineData("{{up(1 mm + card.caliper)}}", "{{up(1 mm + card.caliper)", "47:13: error: “{{” has no “}}” behind it.")]
-    [InlineData("takes: [round, rectangular]", "takes: [round", "1: error: The YAML cannot be read: a [list] or a {mapping} in it is never closed. Look for a “[” without its “]”, or a “{” without its “}”.")]
+    [InlineData("takes: [round, rectangular]", "takes: [round", "3:8: error: The YAML cannot be read from here on: a [list] or a {mapping} may never be closed. Look for a “[” without its “]”, or a “{” without its “}”, and check the indentation.")]
     public void Each_mistake_is_told_with_its_place_and_what_would_be_right(string right, string wrong, params string[] expected)
     {
         Assert.Contains(right, Tray, StringComparison.Ordinal);

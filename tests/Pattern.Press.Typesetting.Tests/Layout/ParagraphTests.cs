@@ -1,5 +1,6 @@
 using CsCheck;
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Fonts;
 using Pattern.Press.Typesetting.Layout;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
@@ -49,7 +50,7 @@ public class ParagraphTests
         var page = BookPages.LayOut(10, 120, new ParagraphBlock([new MeasureInline("2 1/4 in")])).Pages[0];
         var run = ((TextItem)page.Items.OfType<TaggedItem>().Single().Items.Single()).Run;
         Assert.Equal("2 1/4 in", run.Text);
-        var plain = Fonts.Shaper.Shape("1/4", run.Face, run.Size);
+        var plain = Shaper.Shape("1/4", run.Face, run.Size);
         var fraction = run.Glyphs.Where(glyph => glyph.Start is >= 2 and < 5).ToArray();
         Assert.True(fraction.Sum(glyph => glyph.Advance) < 0.8 * plain.Glyphs.Sum(glyph => glyph.Advance), "The figures of a fraction are small.");
         var spaces = run.Glyphs.Where(glyph => run.Text[glyph.Start] == ' ').ToArray();
@@ -153,5 +154,16 @@ public class ParagraphTests
         Assert.Equal(source, problem.Source);
         Assert.Contains("“incomprehensibilityunmeasurable”", problem.Message, StringComparison.Ordinal);
         Assert.Contains("only 30 mm", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_character_that_the_typeface_lacks_is_a_problem_that_names_it()
+    {
+        var problems = new List<LayoutProblem>();
+        var source = new BlockSource("booklet.md", 3);
+        BookPages.LayOut(10, 100, TestStyles.Plain, problems, BookPages.Paragraph("a 折 fold") with { Source = source });
+        var problem = Assert.Single(problems);
+        Assert.Equal(source, problem.Source);
+        Assert.Contains("“折”", problem.Message, StringComparison.Ordinal);
     }
 }

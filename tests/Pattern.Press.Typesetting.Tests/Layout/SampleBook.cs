@@ -1,4 +1,5 @@
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Fonts;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
 using SkiaSharp;
@@ -46,7 +47,7 @@ internal static class SampleBook
         Contents =
         [
             new FixedContent(null, [new PathItem(PathBuilder.Rectangle(0, 0, 210, 120), TestStyles.Plain.Palette.Tint, null)]),
-            new FixedContent(Role.H1, [new TextItem(Fonts.Shaper.Shape("A box for a lantern", TestStyles.Plain.Display.Bold, 34), 34, 80, Colour.Black)]),
+            new FixedContent(Role.H1, [new TextItem(Shaper.Shape("A box for a lantern", TestStyles.Plain.Display.Bold, 34), 34, 80, Colour.Black)]),
         ],
         Destination = "cover",
         Bookmark = "Cover",

@@ -32,7 +32,7 @@ internal static class BeforePart
             [
                 Words.Heading(1, phrases["before.title"], "before"),
                 Words.Phrase(phrases, "before.lead", ParagraphKind.Lead),
-                Words.Heading(2, phrases["before.print.title"], "print"),
+                Words.Subheading(2, phrases["before.print.title"], "print"),
                 Words.Bullets([
                     phrases.Inlines("before.print.setting"),
                     phrases.Inlines("before.print.paper", ("paper", Words.Plain(paper.Name))),
@@ -41,7 +41,7 @@ internal static class BeforePart
                 ]),
                 new KeepTogetherBlock(
                 [
-                    Words.Heading(2, phrases["before.square.title"], "check-square"),
+                    Words.Subheading(2, phrases["before.square.title"], "check-square"),
                     new BesideBlock(
                         [
                             Words.Phrase(phrases, "before.square.text", ParagraphKind.Body, ("square", square), ("bar", bar)),

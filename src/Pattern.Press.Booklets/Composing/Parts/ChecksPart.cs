@@ -22,7 +22,7 @@ internal static class ChecksPart
             ]));
         return
         [
-            Words.Heading(2, phrases["measurements.checks.title"], "checked"),
+            Words.Subheading(2, phrases["measurements.checks.title"], "checked"),
             Words.Phrase(phrases, "measurements.checks.lead"),
             new TableBlock(
                 [ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Right],

@@ -18,8 +18,8 @@ internal static class MaterialsPart
         var (phrases, source) = (context.Phrases, context.Source);
         var list = MaterialsList.Make(context.Primary.Kit, source.Kits, [.. source.Stocks.Values]);
         var other = MaterialsList.Make(context.Secondary.Kit, source.Kits, [.. source.Stocks.Values]);
-        ReportTooLarge(context, list, context.Primary.Kit.Ruler, problems);
-        ReportTooLarge(context, other, context.Secondary.Kit.Ruler, problems);
+        if (!ReportTooLarge(context, list, context.Primary.Kit.Ruler, problems))
+            ReportTooLarge(context, other, context.Secondary.Kit.Ruler, problems);
 
         var blocks = new List<Block>
         {
@@ -31,9 +31,6 @@ internal static class MaterialsPart
         };
         if (list.Stocks.Any(need => need.Stock.CaliperIsEstimate))
             blocks.Add(Words.Paragraph(phrases["materials.stocks.estimated_note"], ParagraphKind.Small));
-        blocks.Add(Words.Subheading(2, phrases["materials.cuts.title"]));
-        blocks.Add(Words.Paragraph(phrases["materials.cuts.lead"]));
-        blocks.Add(Cuts(context, values));
         if (source.Extras.Count > 0)
         {
             blocks.Add(Words.Subheading(2, phrases["materials.extras.title"]));
@@ -116,46 +113,21 @@ internal static class MaterialsPart
         return inlines;
     }
 
-    private static TableBlock Cuts(BookletContext context, ValueText values)
+    private static bool ReportTooLarge(BookletContext context, MaterialsList list, Ruler ruler, Problems problems)
     {
-        var phrases = context.Phrases;
-        var there = context.Secondary.Kit.Parts.ToDictionary(part => part.Piece.Id, StringComparer.Ordinal);
-        var rows = context.Primary.Kit.Parts.Select((part, index) => new TableRow(
-            [
-                Words.Head(part.Piece.Name),
-                Words.Cell((part.Quantity * context.Source.Kits).ToString(CultureInfo.InvariantCulture)),
-                Words.Cell(part.For ?? ""),
-                new TableCell(values.One(new SizeValue(part.Piece.Sheet), context.Primary.Kit.Ruler)),
-                new TableCell(values.One(new SizeValue(there[part.Piece.Id].Piece.Sheet), context.Secondary.Kit.Ruler)),
-            ],
-            StartsGroup: index > 0 && part.Stock != context.Primary.Kit.Parts[index - 1].Stock));
-        return new TableBlock(
-            [ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Right],
-            [new TableRow([
-                Words.Head(phrases["materials.cuts.piece"]),
-                Words.Head(phrases["materials.cuts.quantity"]),
-                Words.Head(phrases["materials.cuts.use"]),
-                Words.Head(phrases[context.Source.Primary == UnitSystem.Metric ? "system.metric" : "system.imperial"]),
-                Words.Head(phrases[context.Source.Primary == UnitSystem.Metric ? "system.imperial" : "system.metric"]),
-            ])],
-            [.. rows]);
-    }
-
-    private static void ReportTooLarge(BookletContext context, MaterialsList list, Ruler ruler, Problems problems)
-    {
-        foreach (var need in list.Stocks)
+        var misfits = list.Stocks.SelectMany(need => need.Plan.TooLarge.Select(misfit => (need.Stock, Misfit: misfit))).ToList();
+        foreach (var (stock, misfit) in misfits)
         {
-            foreach (var misfit in need.Plan.TooLarge)
-            {
-                var by = new[] { (misfit.TooWide, "wide"), (misfit.TooHigh, "high") }
-                    .Where(side => side.Item1 > Length.Zero)
-                    .Select(side => $"{LengthFormat.Format(side.Item1, ruler)} too {side.Item2}");
-                problems.Error(
-                    context.Source.StockPlaces.TryGetValue(need.Stock.Id, out var place) ? place : new Place("booklet.md"),
-                    $"The {misfit.Wanted.Name} needs a sheet of {Text(misfit.Wanted.Size, ruler)}; “{need.Stock.Id}” comes in sheets of {Text(misfit.Room, ruler)}, so it is {string.Join(" and ", by)}.",
-                    $"Buy a larger sheet, at least {Text(misfit.Wanted.Size, ruler)}, or make the box smaller.");
-            }
+            var by = new[] { (By: misfit.TooWide, Side: "wide"), (By: misfit.TooHigh, Side: "long") }
+                .Where(side => side.By > Length.Zero)
+                .Select(side => $"{LengthFormat.Format(side.By, ruler)} too {side.Side}");
+            problems.Error(
+                context.Source.StockPlaces.TryGetValue(stock.Id, out var place) ? place : new Place("booklet.md"),
+                $"{misfit.Wanted.Name} needs {Text(misfit.Wanted.Size, ruler)}, but “{stock.Id}” comes in sheets of {Text(misfit.Room, ruler)}: it is {string.Join(" and ", by)}.",
+                $"Use a stock of at least {Text(misfit.Wanted.Size, ruler)}, or make the box smaller.");
         }
+
+        return misfits.Count > 0;
     }
 
     private static string Text(Size size, Ruler ruler) => $"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Format(size.Height, ruler)}";

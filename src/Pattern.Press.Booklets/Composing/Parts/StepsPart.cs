@@ -43,19 +43,35 @@ internal static class StepsPart
             DestinationPrefix = Destination(step) + "-",
             Piece = step.Piece,
         });
-        if (step.Figure is { } asked && bindings.Figure(asked, problems) is { } figure)
+        if (IsKnownPiece(context, step, problems) && step.Figure is { } asked && bindings.Figure(asked, problems) is { } figure)
             Place(blocks, words, figure);
         else
             blocks.AddRange(words);
         return blocks;
     }
 
-    // The figure stands beside the words up to the first block that has to be wide; what follows takes the whole width.
+    // The figure of a step shows its piece unless it says otherwise, so a wrong piece is reported once, where it is named.
+    private static bool IsKnownPiece(BookletContext context, StepSource step, Problems problems)
+    {
+        var ids = context.Primary.Kit.Parts.Select(part => part.Piece.Id).ToList();
+        if (step.Piece is not { } piece || ids.Contains(piece, StringComparer.Ordinal))
+            return true;
+        problems.Error(step.PiecePlace, $"There is no piece “{piece}” in this booklet.", Spelling.Advice(piece, ids));
+        return false;
+    }
+
+    // The figures stand beside the words, one below the other, up to the first block that has to be wide; what follows
+    // takes the whole width.
     private static void Place(List<Block> blocks, IReadOnlyList<Block> words, Block figure)
     {
-        var beside = words.TakeWhile(block => block is ParagraphBlock or ListBlock).ToList();
-        blocks.Add(beside.Count > 0 ? new BesideBlock(beside, figure) : figure);
-        blocks.AddRange(words.Skip(beside.Count));
+        var narrow = words.TakeWhile(block => block is ParagraphBlock or ListBlock or FigureBlock).ToList();
+        var text = narrow.Where(block => block is not FigureBlock).ToList();
+        var figures = narrow.Prepend(figure).OfType<FigureBlock>().Select(one => text.Count > 0 ? one with { Width = FigureWidth.Full } : one).ToList();
+        if (text.Count > 0)
+            blocks.Add(new BesideBlock(text, figures.Count == 1 ? figures[0] : new KeepTogetherBlock(figures)));
+        else
+            blocks.AddRange(figures);
+        blocks.AddRange(words.Skip(narrow.Count));
     }
 
     private static string Takes(BookletContext context, StepSource step)

@@ -31,10 +31,15 @@ internal static class Words
         new(level, Plain(text), overline.Length > 0 ? $"{overline}: {text}" : text) { Destination = destination, Overline = overline };
 
     /// <summary>A heading inside a part, which the contents leave out.</summary>
-    public static HeadingBlock Subheading(int level, string text) => new(level, Plain(text));
+    public static HeadingBlock Subheading(int level, string text, string? destination = null) =>
+        new(level, Plain(text)) { Destination = destination };
 
     /// <summary>A cell that heads a column or a row.</summary>
     public static TableCell Head(string text, int columns = 1) => new(Plain(text), IsHeader: true, columns);
+
+    /// <summary>A row that says what the rows below it are about.</summary>
+    public static TableRow Group(string text, int columns) =>
+        new([new TableCell([new TextInline(text, Emphasis.Bold)], IsHeader: true, columns)], StartsGroup: true);
 
     /// <summary>A cell of plain words.</summary>
     public static TableCell Cell(string text) => new(Plain(text));

@@ -54,7 +54,7 @@ internal sealed class ContentsElement : BlockElement<ContentsBlock>
         var session = column.Session;
         var paragraph = session.Paragraph([new TextInline(entry.Title)], look, column.Source);
         paragraph.AttachTo(link);
-        inside.CheckWidth(paragraph, inside.Width);
+        inside.Check(paragraph, inside.Width);
         var lines = paragraph.Break(inside.Width, justified: false);
         var numberStyle = session.Texts.Get(look with { Features = FontFeatures.LiningFigures | FontFeatures.TabularFigures }, Emphasis.None);
         for (var i = 0; i < lines.Count; i++)

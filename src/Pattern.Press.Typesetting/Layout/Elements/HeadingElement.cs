@@ -30,7 +30,9 @@ internal sealed class HeadingElement : BlockElement<HeadingBlock>
     {
         var look = column.Session.Looks.Overline;
         var style = column.Session.Texts.Get(look, Emphasis.None);
-        return new OverlineStrip(new TextItem(style.Run(words + " "), 0, 0, look.Colour), element, look.Leading, look.Baseline)
+        var run = style.Run(words + " ");
+        column.CheckGlyphs(run.Text, run.Glyphs, run.Face);
+        return new OverlineStrip(new TextItem(run, 0, 0, look.Colour), element, look.Leading, look.Baseline)
         {
             X = column.X,
             Frame = column.Frame,

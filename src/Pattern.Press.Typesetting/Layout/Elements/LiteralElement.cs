@@ -26,6 +26,7 @@ internal sealed class LiteralElement : BlockElement<LiteralBlock>
         foreach (var line in block.Lines)
         {
             var run = style.Run(line.TrimEnd().Replace("\t", new string(' ', TabStop), StringComparison.Ordinal) + " ");
+            column.CheckGlyphs(run.Text, run.Glyphs, run.Face);
             var room = column.Width - (2 * PadSide);
             if (run.Width - style.SpaceWidth > room + 0.01)
             {

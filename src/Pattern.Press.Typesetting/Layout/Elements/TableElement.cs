@@ -168,7 +168,7 @@ internal sealed class TableElement : BlockElement<TableBlock>
                     tag.Scope = head ? HeaderScope.Column : HeaderScope.Row;
                 if (!paragraph.IsEmpty)
                     paragraph.AttachTo(tag);
-                _column.CheckWidth(paragraph, width);
+                _column.Check(paragraph, width);
                 var share = _block.Columns[at] switch
                 {
                     ColumnAlignment.Right => 1.0,

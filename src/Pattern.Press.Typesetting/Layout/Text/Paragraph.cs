@@ -58,6 +58,9 @@ internal sealed class Paragraph
         }
     }
 
+    /// <summary>All its words as they are shaped.</summary>
+    public IEnumerable<(ShapedWord Word, TextStyle Style)> Words => _pieces.Select(piece => (piece.Word, piece.Style));
+
     /// <summary>The words of the widest part that cannot be broken, for messages.</summary>
     public string WidestWords
     {

@@ -11,7 +11,6 @@ internal sealed class TextStyle
 
     // The room between a whole number and its fraction: enough to tell 2 1/4 from 21/4, too little to part them.
     private const double FractionSpaceEms = 0.15;
-    private const double FractionSpaceShare = 0.75;
 
     // Some faces have a space so narrow that words run together at small sizes: a fifth of an em is the least between
     // words (common practice, no source). Inside measurements the face's own space stays.
@@ -61,7 +60,7 @@ internal sealed class TextStyle
 
     /// <summary>The space between a whole number and its fraction.</summary>
     public ShapedWord FractionSpace => _fractionSpace ??=
-        SpaceOf((int)Math.Round(Math.Min(FractionSpaceEms * Face.UnitsPerEm, FractionSpaceShare * Space.Units)));
+        SpaceOf((int)Math.Round(Math.Min(FractionSpaceEms * Face.UnitsPerEm, Space.Units)));
 
     public ShapedWord Shape(ReadOnlySpan<char> text) => _words.Get(text);
 

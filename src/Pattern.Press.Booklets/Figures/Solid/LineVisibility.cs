@@ -1,0 +1,116 @@
+namespace Pattern.Press.Booklets.Figures.Solid;
+
+/// <summary>How a visible line stands in the drawing.</summary>
+internal enum LineRank
+{
+    /// <summary>Behind it on one side is nothing, or something farther away.</summary>
+    Outline,
+
+    /// <summary>Surfaces meet in it on both sides.</summary>
+    Crease,
+}
+
+/// <summary>A visible stretch of a line.</summary>
+internal readonly record struct SeenLine(Seen From, Seen To, LineKind Kind, LineRank Rank);
+
+/// <summary>Finds what is seen of lines, exactly: each surface hides a stretch of each line, and what is left is visible.</summary>
+internal sealed class LineVisibility
+{
+    /// <summary>Layers lie at least this far from each other, in millimetres; a nearer surface is the line's own.</summary>
+    private const double Slack = 0.03;
+
+    /// <summary>A surface this near to a line, in millimetres, touches it.</summary>
+    private const double Touching = 0.35;
+
+    private readonly SeenFace[] faces;
+    private readonly double aside;
+
+    public LineVisibility(IEnumerable<Face> faces, Axonometry view)
+    {
+        this.faces = [.. faces.Where(face => PaintOrder.IsSeen(face, view)).Select(face => new SeenFace(face, view))];
+        View = view;
+        var extent = this.faces.Length == 0 ? 1 : this.faces.Max(face => face.Right) - this.faces.Min(face => face.Left);
+        aside = Math.Max(extent * 1e-3, 0.05);
+    }
+
+    public Axonometry View { get; }
+
+    /// <summary>The visible stretches of lines.</summary>
+    public List<SeenLine> Of(IEnumerable<SpaceLine> lines)
+    {
+        var seen = new List<SeenLine>();
+        var hidden = new List<(double From, double To)>();
+        foreach (var line in lines)
+        {
+            if (line.Kind == LineKind.Rounded && !TurnsAway(line))
+                continue;
+            var (from, to) = (View.See(line.From), View.See(line.To));
+            var length = Math.Sqrt(((to.X - from.X) * (to.X - from.X)) + ((to.Y - from.Y) * (to.Y - from.Y)));
+            if (length < 1e-6)
+                continue;
+            hidden.Clear();
+            foreach (var face in faces)
+            {
+                var part = face.Hides(from, to, Slack);
+                if (part.To > part.From)
+                    hidden.Add(part);
+            }
+
+            hidden.Sort();
+            var done = 0.0;
+            foreach (var (start, end) in hidden)
+            {
+                Add(done, start);
+                done = Math.Max(done, end);
+            }
+
+            Add(done, 1);
+
+            void Add(double start, double end)
+            {
+                // Slivers between two surfaces that hide neighbouring stretches are rounding.
+                if ((end - start) * length < 0.02)
+                    return;
+                var rank = line.Kind switch
+                {
+                    LineKind.Rounded => LineRank.Outline,
+                    LineKind.Detail or LineKind.Mat => LineRank.Crease,
+                    _ => Rank(from, to, (start + end) / 2, length),
+                };
+                seen.Add(new SeenLine(Between(from, to, start), Between(from, to, end), line.Kind, rank));
+            }
+        }
+
+        return seen;
+    }
+
+    private bool TurnsAway(SpaceLine line) => line.Left.Dot(View.Viewer) > 0 != line.Right.Dot(View.Viewer) > 0;
+
+    private LineRank Rank(Seen from, Seen to, double part, double length)
+    {
+        var at = Between(from, to, part);
+        var (acrossX, acrossY) = (-(to.Y - from.Y) / length * aside, (to.X - from.X) / length * aside);
+        return Touches(at, acrossX, acrossY) && Touches(at, -acrossX, -acrossY) ? LineRank.Crease : LineRank.Outline;
+    }
+
+    // Whether the nearest surface beside the line reaches up to the line, rather than lying behind it.
+    private bool Touches(Seen at, double asideX, double asideY)
+    {
+        var (x, y) = (at.X + asideX, at.Y + asideY);
+        SeenFace? nearest = null;
+        var near = double.NegativeInfinity;
+        foreach (var face in faces)
+        {
+            if (!face.Covers(x, y))
+                continue;
+            var here = face.NearAt(x, y);
+            if (here > near)
+                (nearest, near) = (face, here);
+        }
+
+        return nearest is not null && Math.Abs(nearest.NearAt(at.X, at.Y) - at.Near) < Touching;
+    }
+
+    private static Seen Between(Seen a, Seen b, double part) =>
+        new(a.X + ((b.X - a.X) * part), a.Y + ((b.Y - a.Y) * part), a.Near + ((b.Near - a.Near) * part));
+}

@@ -1,0 +1,159 @@
+using Pattern.Press.Nets;
+using Pattern.Press.Nets.Folding;
+
+namespace Pattern.Press.Booklets.Figures.Solid;
+
+/// <summary>Things in space that are drawn together: x to the right, y away from the viewer, z up, in millimetres.</summary>
+public sealed class Scene
+{
+    private const double Same = 1e-6;
+    private readonly List<Face> _faces = [];
+    private readonly List<SpaceLine> _lines = [];
+    private int _owners;
+
+    /// <summary>All surfaces.</summary>
+    public IReadOnlyList<Face> Faces => _faces;
+
+    /// <summary>All edges.</summary>
+    public IReadOnlyList<SpaceLine> Lines => _lines;
+
+    /// <summary>The height of the ground that shadows fall on; null for none.</summary>
+    public double? Ground { get; set; }
+
+    /// <summary>Adds a folded piece with its cut edges and folds.</summary>
+    /// <param name="pose">The piece, where it stands.</param>
+    /// <param name="mats">Mats on its panels.</param>
+    /// <param name="matSide">The side of the card that the mats are glued on.</param>
+    public void Add(Pose pose, IReadOnlyList<PlacedMat>? mats = null, SheetSide matSide = SheetSide.Facing)
+    {
+        ArgumentNullException.ThrowIfNull(pose);
+        foreach (var panel in pose.Panels)
+        {
+            var owner = _owners++;
+            AddFlat(panel.Corners, panel.Facing, Surface.CardFacing, Surface.CardAway, owner);
+            foreach (var (from, to, kind) in Edges(pose.Piece, panel))
+                _lines.Add(new SpaceLine(from, to, kind));
+        }
+
+        foreach (var mat in mats ?? [])
+            AddMat(pose.Panel(mat.Panel.Name), mat.Corners, matSide);
+    }
+
+    /// <summary>Adds an upright rectangular block.</summary>
+    /// <param name="middle">The middle of its underside.</param>
+    /// <param name="width">Along x.</param>
+    /// <param name="depth">Along y.</param>
+    /// <param name="height">Along z.</param>
+    public void AddBlock(Vector3d middle, double width, double depth, double height)
+    {
+        var (x, y) = (width / 2, depth / 2);
+        Vector3d[] foot = [new(-x, -y, 0), new(x, -y, 0), new(x, y, 0), new(-x, y, 0)];
+        AddPrism([.. foot.Select(corner => middle + corner)], height, LineKind.Edge);
+    }
+
+    /// <summary>Adds an upright round body.</summary>
+    /// <param name="middle">The middle of its underside.</param>
+    /// <param name="diameter">Its diameter.</param>
+    /// <param name="height">Its height.</param>
+    /// <param name="sides">How many flat sides stand for the round one.</param>
+    public void AddRound(Vector3d middle, double diameter, double height, int sides = 96)
+    {
+        AddPrism(Circle(middle, diameter / 2, sides), height, LineKind.Rounded);
+
+        // A rim a little inside the edge makes a plain disc read as the top of something round.
+        AddRing(Circle(middle + (Vector3d.UnitZ * height), diameter * 0.46, sides));
+    }
+
+    private static Vector3d[] Circle(Vector3d middle, double radius, int sides)
+    {
+        var corners = new Vector3d[sides];
+        for (var i = 0; i < sides; i++)
+        {
+            var (sine, cosine) = Math.SinCos(2 * Math.PI * i / sides);
+            corners[i] = middle + new Vector3d(radius * cosine, radius * sine, 0);
+        }
+
+        return corners;
+    }
+
+    private void AddRing(Vector3d[] corners)
+    {
+        for (var i = 0; i < corners.Length; i++)
+            _lines.Add(new SpaceLine(corners[i], corners[(i + 1) % corners.Length], LineKind.Detail));
+    }
+
+    private void AddPrism(Vector3d[] foot, double height, LineKind upright)
+    {
+        var owner = _owners++;
+        var rise = Vector3d.UnitZ * height;
+        var top = foot.Select(corner => corner + rise).ToArray();
+        _faces.Add(new Face(top, Vector3d.UnitZ, Surface.Item, null, owner));
+        _faces.Add(new Face([.. foot.Reverse()], -Vector3d.UnitZ, Surface.Item, null, owner));
+        for (var i = 0; i < foot.Length; i++)
+        {
+            var next = (i + 1) % foot.Length;
+            var normal = (foot[next] - foot[i]).Cross(rise).Unit;
+            _faces.Add(new Face([foot[i], foot[next], top[next], top[i]], normal, Surface.Item, null, owner));
+            _lines.Add(new SpaceLine(foot[i], foot[next], LineKind.Edge));
+            _lines.Add(new SpaceLine(top[i], top[next], LineKind.Edge));
+            var before = (foot[i] - foot[(i + foot.Length - 1) % foot.Length]).Cross(rise).Unit;
+            _lines.Add(new SpaceLine(foot[i], top[i], upright, before, normal));
+        }
+    }
+
+    private void AddMat(PosedPanel panel, IReadOnlyList<Point> outline, SheetSide side)
+    {
+        // A hair off the card: enough to be painted after it, too little to be seen.
+        const double Hair = 0.05;
+        var outwards = panel.Facing * (side == SheetSide.Facing ? 1 : -1);
+        var corners = outline.Select(corner => panel.At(corner) + (outwards * Hair)).ToArray();
+        AddFlat(corners, outwards, Surface.Mat, null, _owners++);
+        for (var i = 0; i < corners.Length; i++)
+            _lines.Add(new SpaceLine(corners[i], corners[(i + 1) % corners.Length], LineKind.Mat));
+    }
+
+    private void AddFlat(IReadOnlyList<Vector3d> corners, Vector3d normal, Surface front, Surface? back, int owner)
+    {
+        foreach (var part in ConvexParts.Of(corners, normal))
+            _faces.Add(new Face(part, normal, front, back, owner));
+    }
+
+    // The panel's outline in stretches, each a fold or a cut. A fold is one line for both its panels: it is taken from its
+    // parent.
+    private static IEnumerable<(Vector3d From, Vector3d To, LineKind Kind)> Edges(Piece piece, PosedPanel panel)
+    {
+        foreach (var edge in panel.Panel.Outline.Edges)
+        {
+            if (edge.IsArc)
+            {
+                Point[] bends = [.. edge.Flattened(0.02), edge.To];
+                for (var i = 1; i < bends.Length; i++)
+                    yield return (panel.At(bends[i - 1]), panel.At(bends[i]), LineKind.Cut);
+                continue;
+            }
+
+            var along = edge.To - edge.From;
+            var length = edge.Chord;
+            var folds = piece.Folds
+                .Where(fold => fold.Parent == panel.Panel.Name || fold.Child == panel.Panel.Name)
+                .Where(fold => edge.DistanceTo(fold.From) < Same && edge.DistanceTo(fold.To) < Same)
+                .Select(fold => (A: along.Dot(fold.From - edge.From) / length, B: along.Dot(fold.To - edge.From) / length, Fold: fold))
+                .Select(part => (Start: Math.Min(part.A, part.B), End: Math.Max(part.A, part.B), part.Fold))
+                .OrderBy(part => part.Start);
+            var done = 0.0;
+            foreach (var (start, end, fold) in folds)
+            {
+                if (start - done > Same)
+                    yield return (At(done), At(start), LineKind.Cut);
+                if (fold.Parent == panel.Panel.Name)
+                    yield return (At(start), At(end), LineKind.Fold);
+                done = end;
+            }
+
+            if (length - done > Same)
+                yield return (At(done), At(length), LineKind.Cut);
+
+            Vector3d At(double distance) => panel.At(edge.At(distance / length));
+        }
+    }
+}
