@@ -37,6 +37,12 @@ public sealed record BookletSource
     /// <summary>Thanks and sources, one line each.</summary>
     public IReadOnlyList<string> Credits { get; init; } = [];
 
+    /// <summary>
+    /// Whether structure, item, sizes and stocks could all be read. When not, they are not worth fitting, but the rest can
+    /// still be checked.
+    /// </summary>
+    public bool CanBeFitted { get; init; } = true;
+
     /// <summary>What goes inside; null when the sizes are given outright.</summary>
     public Item? Item { get; init; }
 
