@@ -66,7 +66,9 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var room = place.Label.Width > 0
             ? new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height)
             : sheet.Grown(-1.5);
-        var name = part.Hand switch
+        // Where the two hands have names of their own, these say it already.
+        var paired = part.Hand != Hand.Either && job.Kit.Parts.Any(other => other.Hand != part.Hand && other.Piece.Name == part.Piece.Name);
+        var name = (paired ? part.Hand : Hand.Either) switch
         {
             Hand.Left => job.Words.Say("template.left-hand", ("piece", part.Piece.Name)),
             Hand.Right => job.Words.Say("template.right-hand", ("piece", part.Piece.Name)),
