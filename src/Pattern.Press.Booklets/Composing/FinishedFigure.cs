@@ -32,12 +32,10 @@ internal sealed class FinishedFigure(BookletContext context, ValueText values)
     public string Describe(FoldedDrawing drawing)
     {
         var facts = drawing.Facts;
-        return context.Phrases.Format(
-            facts.Opening < 1 ? "alternative.half_folded" : "alternative.folded",
-            ("piece", facts.Piece.Name.ToLowerInvariant()),
-            ("width", Text(facts.Width)),
-            ("depth", Text(facts.Depth)),
-            ("height", Text(facts.Height)));
+        var piece = facts.Piece.Name.ToLowerInvariant();
+        return facts.Opening < 1
+            ? context.Phrases.Format("alternative.half_folded", ("piece", piece))
+            : context.Phrases.Format("alternative.folded", ("piece", piece), ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)));
     }
 
     private string Text(double millimetres)

@@ -21,13 +21,13 @@ internal sealed class FlatLegend
         var lines = styles.Lines;
         if (show == FigureShow.Folds)
         {
-            Add(piece.Folds.Any(fold => fold.Direction == FoldDirection.Valley), "figure.legend.valley", lines.ValleyStroke, false);
-            Add(piece.Folds.Any(fold => fold.Direction == FoldDirection.Mountain), "figure.legend.mountain", lines.MountainStroke, false);
+            Add(piece.Folds.Any(fold => fold.Direction == FoldDirection.Valley), "drawing.legend.valley", lines.ValleyStroke, false);
+            Add(piece.Folds.Any(fold => fold.Direction == FoldDirection.Mountain), "drawing.legend.mountain", lines.MountainStroke, false);
         }
         else if (show == FigureShow.Glue)
         {
-            Add(piece.GlueAreas.Any(area => area.Side == SheetSide.Facing), "figure.glue.facing", DrawingStrokes.Glue(lines, SheetSide.Facing), true);
-            Add(piece.GlueAreas.Any(area => area.Side == SheetSide.Away), "figure.glue.away", DrawingStrokes.Glue(lines, SheetSide.Away), true);
+            Add(piece.GlueAreas.Any(area => area.Side == SheetSide.Facing), "drawing.glue.facing", DrawingStrokes.Glue(lines, SheetSide.Facing), true);
+            Add(piece.GlueAreas.Any(area => area.Side == SheetSide.Away), "drawing.glue.away", DrawingStrokes.Glue(lines, SheetSide.Away), true);
         }
 
         void Add(bool isThere, string key, Stroke stroke, bool hatched)

@@ -192,7 +192,7 @@ internal sealed class FlatPainter
         if (_show == FigureShow.Waste)
         {
             foreach (var waste in _piece.Waste.Where(waste => waste.Holes.Count == 0))
-                TryInside(board, Shape.Of(waste.Outline, placing), _drawing.Words.Say("figure.waste"), _styles.Palette.Text, false);
+                TryInside(board, Shape.Of(waste.Outline, placing), _drawing.Words.Say("drawing.waste"), _styles.Palette.Text, false);
         }
 
         var done = new HashSet<string>(StringComparer.Ordinal);

@@ -86,7 +86,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         painter.DrawWords(board, stays);
         ScaleCheck.Down(board, frame.Area, shows, [.. piece.Panels.Select(panel => Shape.Of(panel.Outline, placing))], styles);
         painter.DrawHatching(board);
-        return new FixedContent(Role.Figure, board.Items, job.Words.Say("alt.template", ("piece", piece.Name), ("tile", TileNames.Of(tile)), ("tiles", TileNames.Range(plan))))
+        return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.template", ("piece", piece.Name), ("tile", TileNames.Of(tile)), ("tiles", TileNames.Range(plan))))
         {
             Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
         };
