@@ -1,16 +1,48 @@
-using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Booklets.Figures.Solid;
+using Pattern.Press.Measure;
 using Pattern.Press.Nets;
-using Pattern.Press.Typesetting.Blocks;
 
 namespace Pattern.Press.Booklets.Composing;
 
-/// <summary>TEMPORARY.</summary>
-internal static class FinishedFigure
+/// <summary>Drawings of things that stand in space, folded from the primary fit, with their words.</summary>
+internal sealed class FinishedFigure(BookletContext context, ValueText values)
 {
-    public static IDrawing Cover(BookletContext context) => Drawing(context);
-    public static IDrawing Drawing(BookletContext context) => new FlatDrawing { Piece = context.Primary.Kit.Parts[0].Piece, Ruler = context.Primary.Kit.Ruler, Show = FigureShow.Flat, Words = new PhraseFigureWords(context.Phrases) };
-    public static string AlternativeText(BookletContext context, ValueText values) => "tmp";
-    public static IDrawing Folded(Piece piece) => throw new NotSupportedException();
-    public static string FoldedText(BookletContext context, Piece piece) => "tmp";
+    /// <summary>The finished thing, open in front and closed behind.</summary>
+    public FinishedDrawing Finished() => new(context.Primary.Kit, context.Source.Item);
+
+    /// <summary>What the drawing of the finished thing shows.</summary>
+    public string Describe(FinishedDrawing drawing)
+    {
+        var facts = drawing.Facts;
+        var (width, depth, height) = (Text(facts.Width), Text(facts.Depth), Text(facts.Height));
+        return facts.Item is { } item
+            ? context.Phrases.Format("alternative.finished_with_item", ("item", item.Name), ("width", width), ("depth", depth), ("height", height))
+            : context.Phrases.Format("alternative.finished", ("width", width), ("depth", depth), ("height", height));
+    }
+
+    /// <summary>One piece, folded part of the way or wholly, with its mats once it is finished.</summary>
+    public FoldedDrawing Folded(Piece piece, double folded)
+    {
+        var isPlatform = new FinishedThing(context.Primary.Kit, context.Source.Item).Platform?.Id == piece.Id;
+        return new FoldedDrawing(piece, folded, upsideDown: isPlatform);
+    }
+
+    /// <summary>What the drawing of a folded piece shows.</summary>
+    public string Describe(FoldedDrawing drawing)
+    {
+        var facts = drawing.Facts;
+        return context.Phrases.Format(
+            facts.Opening < 1 ? "alternative.half_folded" : "alternative.folded",
+            ("piece", facts.Piece.Name.ToLowerInvariant()),
+            ("width", Text(facts.Width)),
+            ("depth", Text(facts.Depth)),
+            ("height", Text(facts.Height)));
+    }
+
+    private string Text(double millimetres)
+    {
+        var ruler = context.Primary.Kit.Ruler;
+        return values.Length(ruler.Round(Length.FromMillimetres(millimetres), Rounding.Nearest), ruler);
+    }
 }

@@ -10,28 +10,30 @@ namespace Pattern.Press.Booklets.Figures;
 /// <summary>Draws one <see cref="FlatDrawing"/>.</summary>
 internal sealed class FlatPainter
 {
+    public const double GlueSpacing = 1.8;
     private const double Least = 6;
     private const double Edge = 1.2;
     private const double LeaderRoom = 5;
+    private const double MostForLeaders = 0.25;
     private readonly FlatDrawing _drawing;
     private readonly Piece _piece;
     private readonly StyleSheet _styles;
     private readonly FigureShow _show;
-    private readonly RunningDimension[] _running;
+    private RunningDimension[] _running = [];
     private readonly SpanDimension[] _spans;
-    private readonly FoldLegend? _legend;
+    private readonly FlatLegend? _legend;
+    private bool _leads = true;
     private readonly Dictionary<string, (string Name, Shape Shape)> _matted = new(StringComparer.Ordinal);
 
     public FlatPainter(FlatDrawing drawing, StyleSheet styles)
     {
         (_drawing, _piece, _styles, _show) = (drawing, drawing.Piece, styles, drawing.Show);
         var (face, size, language) = (styles.Text.Regular, styles.Scale.Drawing, styles.Language);
-        _running = [.. new[] { true, false }.Select(top => new RunningDimension(drawing.Stations(top), top, face, size, language))];
         _spans = _show == FigureShow.Sheet
             ? [.. new[] { true, false }.Select(top => new SpanDimension(drawing.Side(top), top, face, size, language))]
             : [];
-        if (_show == FigureShow.Folds)
-            _legend = new FoldLegend(_piece, drawing.Words, styles);
+        if (_show is FigureShow.Folds or FigureShow.Glue)
+            _legend = new FlatLegend(_piece, _show, drawing.Words, styles);
     }
 
     // The sheet is still whole until its waste is cut away.
@@ -40,27 +42,35 @@ internal sealed class FlatPainter
     public DrawnFigure Draw(double maxWidth, double maxHeight)
     {
         // Lettering that finds no room inside the piece is led out to its right, which takes width and so may push out more.
+        // Where that would shrink the drawing too far, its caption has to do.
         double leaders = 0;
-        for (var pass = 0; ; pass++)
+        for (var pass = 0; pass < 3; pass++)
         {
             var figure = Draw(maxWidth, maxHeight, leaders, out var needed);
-            if (needed <= leaders || pass == 3)
+            if (needed <= leaders)
                 return figure;
             leaders = needed;
+            if (leaders > maxWidth * MostForLeaders)
+                break;
         }
+
+        _leads = false;
+        return Draw(maxWidth, maxHeight, 0, out _);
     }
 
     private DrawnFigure Draw(double maxWidth, double maxHeight, double leaders, out double leadersNeeded)
     {
         var (width, height) = (_piece.Sheet.Width.Millimetres, _piece.Sheet.Height.Millimetres);
+        _running = [.. new[] { true, false }.Select(across =>
+            new RunningDimension(_drawing.Stations(across), across, _styles.Text.Regular, _styles.Scale.Drawing, _styles.Language))];
         var (top, left) = (_running[0], _running[1]);
         double scale = 1, marginLeft = 0, marginTop = 0, marginRight = 0, marginBottom = 0;
         for (var pass = 0; pass < 5; pass++)
         {
             marginLeft = Math.Max(Edge, Math.Max(left.Depth, _spans.Length > 0 ? _spans[1].Depth : 0));
             marginTop = Math.Max(Edge, Math.Max(top.Depth, _spans.Length > 0 ? _spans[0].Depth : 0));
-            marginRight = Math.Max(Edge, Math.Max(top.Past, leaders));
-            marginBottom = Math.Max(Edge, left.Past) + (_legend?.Height ?? 0);
+            marginRight = Math.Max(Edge, Math.Max(top.PastEnd(width * scale), leaders));
+            marginBottom = Math.Max(Edge, left.PastEnd(height * scale)) + (_legend?.Height ?? 0);
             scale = Math.Min(1, Math.Min((maxWidth - marginLeft - marginRight) / width, (maxHeight - marginTop - marginBottom) / height));
             scale = Math.Max(scale, 0.01);
             top.Choose(scale, -marginLeft, (width * scale) + marginRight);
@@ -160,13 +170,8 @@ internal sealed class FlatPainter
 
         if (_show is FigureShow.Flat or FigureShow.Glue)
         {
-            var stroke = new Stroke(lines.Glue, lines.ThinWidth);
             foreach (var glue in _piece.GlueAreas)
-            {
-                // What is on the other side of the card is drawn as hidden lines are: broken.
-                var line = glue.Side == SheetSide.Facing ? stroke : stroke with { Dash = DrawingStrokes.HiddenDash };
-                Hatch(board, [Shape.Of(glue.Outline, placing)], 1.8, [true], spared, origin, line);
-            }
+                Hatch(board, [Shape.Of(glue.Outline, placing)], GlueSpacing, [true], spared, origin, DrawingStrokes.Glue(lines, glue.Side));
         }
     }
 
@@ -194,7 +199,7 @@ internal sealed class FlatPainter
         var crowded = new List<(Panel Panel, string Text)>();
         foreach (var panel in _piece.Panels)
         {
-            var text = Words(panel);
+            var text = panel.Kind;
             var colour = IsSubject(panel) ? _styles.Palette.Text : _styles.Palette.Muted;
             var room = Shape.Of(panel.Outline, placing);
             if (_matted.TryGetValue(panel.Name, out var mat))
@@ -206,13 +211,6 @@ internal sealed class FlatPainter
         }
 
         return LeadOut(board, placing, rightSide, [.. crowded.Where(item => IsSubject(item.Panel) && !done.Contains(item.Text))]);
-    }
-
-    private string Words(Panel panel)
-    {
-        if (_show == FigureShow.Glue && _piece.GlueAreas.FirstOrDefault(glue => glue.Panel == panel.Name) is { } area)
-            return _drawing.Words.Say(area.Side == SheetSide.Facing ? "figure.glue.facing" : "figure.glue.away");
-        return panel.Kind;
     }
 
     private bool TryInside(Board board, Shape shape, string text, Colour colour, bool bold)
@@ -227,7 +225,7 @@ internal sealed class FlatPainter
     // side; the leaders run level and then down to a dot in the panel.
     private double LeadOut(Board board, Placing placing, double rightSide, IReadOnlyList<(Panel Panel, string Text)> crowded)
     {
-        if (crowded.Count == 0)
+        if (crowded.Count == 0 || !_leads)
             return 0;
         var lines = _styles.Lines;
         var thin = new Stroke(lines.Dimension, lines.ThinWidth);

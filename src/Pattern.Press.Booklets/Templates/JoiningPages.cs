@@ -120,6 +120,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var edge = new Stroke(lines.Dimension, lines.ThinWidth);
         var whole = new Box(x, y, x + (bounds.Width * scale), y + (bounds.Height * scale));
         board.Mark(Shape.Of(whole).Path(), edge);
+        board.Room.Add(Shape.Of(whole).Sides);
         foreach (var seam in seams)
         {
             board.Line(new Segment(Put(seam.Line.From), Put(seam.Line.To)), DrawingStrokes.Trim(lines) with { Width = lines.FoldWidth });
@@ -128,13 +129,13 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
                 var at = Put(mark.At);
                 board.Mark(PathBuilder.Circle(at.X, at.Y, 1), edge);
                 board.Room.Take(Box.Around(at.X, at.Y, 2, 2));
-                var label = new Label([mark.Letter], styles.Text.Bold, Math.Max(6.5, styles.Scale.Drawing), styles.Language);
-                var ways = seam.Upright ? new[] { new Point(-2.6, 0), new Point(2.6, 0) } : [new Point(0, -2.6), new Point(0, 2.6)];
-                if (ways.Any(way => !board.Room.IsFree(label.BoxAt(at.X + way.X, at.Y + way.Y))))
-                    continue;
-                foreach (var way in ways)
-                    board.Write(label, at.X + way.X, at.Y + way.Y, styles.Palette.Text);
             }
+        }
+
+        foreach (var seam in seams)
+        {
+            foreach (var mark in seam.Marks)
+                WriteLetters(board, Put(mark.At), mark.Letter, seam.Upright);
         }
 
         foreach (var tile in plan.Tiles)
@@ -147,6 +148,24 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             var label = new Label([TileNames.Of(tile)], styles.Display.Bold, 13, styles.Language);
             if (board.Room.Find(Shape.Of(box), label.Width, label.Height, 0.8) is { } at)
                 board.Write(label, at.X, at.Y, styles.Palette.Accent);
+        }
+    }
+
+    // The letter on both sides of the seam, a little further along it where lines are in the way; the steps name it anyway.
+    private void WriteLetters(Board board, Point mark, string letter, bool upright)
+    {
+        var label = new Label([letter], job.Styles.Text.Bold, Math.Max(6.5, job.Styles.Scale.Drawing), job.Styles.Language);
+        var away = 1.4 + ((upright ? label.Width : label.Height) / 2);
+        foreach (var shift in new[] { 0, 1.6, -1.6, 2.6, -2.6, 3.6, -3.6 })
+        {
+            Point[] places = upright
+                ? [mark + new Point(-away, shift), mark + new Point(away, shift)]
+                : [mark + new Point(shift, -away), mark + new Point(shift, away)];
+            if (!places.All(place => board.Room.IsFree(label.BoxAt(place.X, place.Y).Grown(0.15))))
+                continue;
+            foreach (var place in places)
+                board.Write(label, place.X, place.Y, job.Styles.Palette.Text);
+            return;
         }
     }
 

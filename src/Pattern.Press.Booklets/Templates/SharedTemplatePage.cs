@@ -24,18 +24,23 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var board = new Board();
         foreach (var place in shared.Places)
         {
-            var sheet = Sheet(place);
-            board.Room.Take(sheet.Grown(1));
+            board.Room.Add(Template(place).Sides);
             board.Room.Take(new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height));
         }
 
-        ScaleCheck.Down(board, frame.Area, default, [], job.Styles);
-        contents.Add(new FixedContent(Role.Figure, board.Items, words.Say("alt.scale-down"))
+        if (ScaleCheck.Down(board, frame.Area, frame.Area, [.. shared.Places.Select(Template)], job.Styles))
         {
-            Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
-        });
+            contents.Add(new FixedContent(Role.Figure, board.Items, words.Say("alt.scale-down"))
+            {
+                Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
+            });
+        }
+
         return frame.Finish(contents, destination, bookmark, level);
     }
+
+    private static Shape Template(SharedPlace place) =>
+        Shape.Of(place.Part.Piece.Outline, TemplatePainter.PlacingOf(place.Part.Piece, place.Turned, place.PageX, place.PageY));
 
     private static Box Sheet(SharedPlace place)
     {
@@ -61,7 +66,9 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var room = place.Label.Width > 0
             ? new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height)
             : sheet.Grown(-1.5);
-        var name = part.Hand switch
+        // Where the two hands have names of their own, these say it already.
+        var paired = part.Hand != Hand.Either && job.Kit.Parts.Any(other => other.Hand != part.Hand && other.Piece.Name == part.Piece.Name);
+        var name = (paired ? part.Hand : Hand.Either) switch
         {
             Hand.Left => job.Words.Say("template.left-hand", ("piece", part.Piece.Name)),
             Hand.Right => job.Words.Say("template.right-hand", ("piece", part.Piece.Name)),

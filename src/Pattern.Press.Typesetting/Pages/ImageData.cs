@@ -10,7 +10,10 @@ public enum ImageFormat
     Jpeg,
 }
 
-/// <summary>A picture file, as read.</summary>
+/// <summary>
+/// A picture file, as read. Exporters turn a photograph upright if its file says that the camera was held turned; widths and
+/// heights here are those of the upright picture.
+/// </summary>
 /// <param name="Format">How its bytes are packed.</param>
 /// <param name="Bytes">The file.</param>
 /// <param name="PixelWidth">Pixels across.</param>

@@ -66,7 +66,7 @@ internal sealed class EnglishWords : IFigureWords
         ["template.trim"] = "trim here, then glue on {tile}",
         ["template.butt"] = "trim here, then tape to {tile}",
         ["template.page"] = "Template page {number} of {count}",
-        ["template.check"] = "Measure the three bars. If they are not 50\u00a0mm, 50\u00a0mm and 2\u00a0in, print this page again at actual size (100\u00a0%), with fitting to the page switched off.",
+        ["template.check"] = "Measure the bars. If they are not 50\u00a0mm, 50\u00a0mm and 2\u00a0in, print this page again at actual size (100\u00a0%), with fitting to the page switched off.",
         ["template.shared"] = "Small templates",
         ["template.shared-stock"] = "All on this page from {stock}.",
         ["template.one-way"] = "This paper has an up: keep the tops of the templates to the top of the pattern.",

@@ -74,7 +74,7 @@ public class FlatDrawingTests
 
     [Fact]
     public void Lettering_never_touches_lettering_or_a_line_and_stays_inside_the_figure() =>
-        Pieces.Select(Gen.Int[0, Shows.Length - 1].Select(i => Shows[i]), Gen.Double[45, 170]).Sample(
+        Pieces.Select(Gen.Int[0, Shows.Length - 1].Select(i => Shows[i]), Gen.Double[60, 170]).Sample(
             (pieces, show, width) =>
             {
                 var figure = Drawing(pieces.Piece, pieces.Other, show).Draw(width, 160, Styles);

@@ -38,8 +38,10 @@ internal sealed class RunningDimension
     /// <summary>How far it reaches out from the sheet.</summary>
     public double Depth => _stations.Count == 0 ? 0 : Foot + _labels.Max(Across);
 
-    /// <summary>How far it reaches past the sheet's end.</summary>
-    public double Past => _stations.Count == 0 ? 0 : _labels.Max(Along) / 2;
+    /// <summary>How far its values reach past the sheet's end, at least half of one.</summary>
+    public double PastEnd(double end) => _stations.Count == 0
+        ? 0
+        : Math.Max(_labels.Max(Along) / 2, _places.Length == 0 ? 0 : _places[^1] + (Along(_labels[^1]) / 2) - end);
 
     private double Foot => LineAway + Beyond + (_bent ? Bend : 0) + 0.7;
 

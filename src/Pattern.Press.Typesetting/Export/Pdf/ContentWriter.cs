@@ -1,5 +1,6 @@
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
+using SkiaSharp;
 
 namespace Pattern.Press.Typesetting.Export.Pdf;
 
@@ -272,11 +273,27 @@ internal sealed class ContentWriter(PdfBuffer to, PdfFonts fonts, PdfImages imag
         if (!_pageImages.Contains(image))
             _pageImages.Add(image);
 
-        // The picture's own space is a unit square with y up.
-        to.Raw("q "u8).Number(PageSpace.Points(item.Width)).Raw(" 0 0 "u8).Number(PageSpace.Points(item.Height)).Byte((byte)' ')
-            .Fixed(space.X(item.X)).Byte((byte)' ').Fixed(space.Y(item.Y + item.Height))
+        // The picture's own space is a unit square with y up; this puts the square upright into the rectangle.
+        var square = Upright(image.Pixels.Origin).Then(new Transform(item.Width, 0, 0, item.Height, item.X, item.Y));
+        to.Raw("q "u8)
+            .Factor(PageSpace.Points(square.A)).Byte((byte)' ').Factor(-PageSpace.Points(square.B)).Byte((byte)' ')
+            .Factor(PageSpace.Points(-square.C)).Byte((byte)' ').Factor(PageSpace.Points(square.D)).Byte((byte)' ')
+            .Fixed(space.X(square.C + square.E)).Byte((byte)' ').Fixed(space.Y(square.D + square.F))
             .Raw(" cm /I"u8).Int(image.Number).Raw(" Do Q\n"u8);
     }
+
+    /// <summary>From the stored unit square, y down, to the upright one (Exif 2.3, tag 274; names say row 0, then column 0).</summary>
+    private static Transform Upright(SKEncodedOrigin origin) => origin switch
+    {
+        SKEncodedOrigin.TopRight => new Transform(-1, 0, 0, 1, 1, 0),
+        SKEncodedOrigin.BottomRight => new Transform(-1, 0, 0, -1, 1, 1),
+        SKEncodedOrigin.BottomLeft => new Transform(1, 0, 0, -1, 0, 1),
+        SKEncodedOrigin.LeftTop => new Transform(0, 1, 1, 0, 0, 0),
+        SKEncodedOrigin.RightTop => new Transform(0, 1, -1, 0, 1, 0),
+        SKEncodedOrigin.RightBottom => new Transform(0, -1, -1, 0, 1, 1),
+        SKEncodedOrigin.LeftBottom => new Transform(0, -1, 1, 0, 0, 1),
+        _ => Transform.Identity,
+    };
 
     private void SetFill(Colour colour)
     {

@@ -5,13 +5,35 @@ using SkiaSharp;
 
 namespace Pattern.Press.Typesetting.Export.Pdf;
 
-/// <summary>
-/// A picture in a form that PDF takes: a JPEG file as it is, or colours and transparency packed with Flate.
-/// </summary>
-internal sealed record EncodedImage(int Width, int Height, bool IsJpeg, bool IsGrey, byte[] Colours, byte[]? Alpha)
+/// <summary>A picture in a form that PDF takes: a JPEG file, or colours and transparency packed with Flate.</summary>
+internal sealed record EncodedImage
 {
     // Packing a picture takes longer than all the rest of a booklet; it is kept as long as the picture itself.
     private static readonly ConditionalWeakTable<ImageData, EncodedImage> _known = [];
+
+    /// <summary>Pixels across, as stored.</summary>
+    public required int Width { get; init; }
+
+    /// <summary>Pixels down, as stored.</summary>
+    public required int Height { get; init; }
+
+    /// <summary>Whether the colours are a JPEG file.</summary>
+    public required bool IsJpeg { get; init; }
+
+    /// <summary>Whether there is one grey component, not three.</summary>
+    public required bool IsGrey { get; init; }
+
+    /// <summary>The colours.</summary>
+    public required byte[] Colours { get; init; }
+
+    /// <summary>How opaque the pixels are; null if all are.</summary>
+    public byte[]? Alpha { get; init; }
+
+    /// <summary>The ICC profile of the colours; null for sRGB.</summary>
+    public byte[]? Profile { get; init; }
+
+    /// <summary>Which corner the stored pixels start from, seen upright: cameras that were held turned say so.</summary>
+    public SKEncodedOrigin Origin { get; init; } = SKEncodedOrigin.TopLeft;
 
     /// <summary>The form of a picture.</summary>
     /// <exception cref="ArgumentException">The file cannot be read as a picture.</exception>
@@ -19,15 +41,27 @@ internal sealed record EncodedImage(int Width, int Height, bool IsJpeg, bool IsG
 
     private static EncodedImage Encode(ImageData data)
     {
-        if (data.Format == ImageFormat.Jpeg && JpegHeader.Read(data.Bytes.Span) is { } jpeg && jpeg.CanPassThrough)
-            return new EncodedImage(jpeg.Width, jpeg.Height, true, jpeg.Components == 1, data.Bytes.ToArray(), null);
-        return Decode(data);
-    }
-
-    private static EncodedImage Decode(ImageData data)
-    {
         using var file = SKData.CreateCopy(data.Bytes.Span);
         using var codec = SKCodec.Create(file) ?? throw new ArgumentException("A picture cannot be read.");
+        if (codec.EncodedFormat == SKEncodedImageFormat.Jpeg && JpegHeader.Read(data.Bytes.Span) is { CanPassThrough: true } jpeg)
+        {
+            return new EncodedImage
+            {
+                Width = jpeg.Width,
+                Height = jpeg.Height,
+                IsJpeg = true,
+                IsGrey = jpeg.Components == 1,
+                Colours = data.Bytes.ToArray(),
+                Profile = jpeg.Profile,
+                Origin = codec.EncodedOrigin,
+            };
+        }
+
+        return Decode(codec);
+    }
+
+    private static EncodedImage Decode(SKCodec codec)
+    {
         using var sRgb = SKColorSpace.CreateSrgb();
         var info = new SKImageInfo(codec.Info.Width, codec.Info.Height, SKColorType.Rgba8888, SKAlphaType.Unpremul, sRgb);
         using var bitmap = new SKBitmap(info);
@@ -59,12 +93,15 @@ internal sealed record EncodedImage(int Width, int Height, bool IsJpeg, bool IsG
                 alpha[i] = pixel[3];
         }
 
-        return new EncodedImage(
-            info.Width,
-            info.Height,
-            false,
-            grey,
-            PdfFile.Deflate(colours, CompressionLevel.Optimal),
-            alpha is null ? null : PdfFile.Deflate(alpha, CompressionLevel.Optimal));
+        return new EncodedImage
+        {
+            Width = info.Width,
+            Height = info.Height,
+            IsJpeg = false,
+            IsGrey = grey,
+            Colours = PdfFile.Deflate(colours, CompressionLevel.Optimal),
+            Alpha = alpha is null ? null : PdfFile.Deflate(alpha, CompressionLevel.Optimal),
+            Origin = codec.EncodedOrigin,
+        };
     }
 }

@@ -8,6 +8,7 @@ internal sealed class PdfImages(PdfFile file)
 {
     private readonly Dictionary<ImageData, PdfImage> _byData = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<string, PdfImage> _byContent = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> _profiles = new(StringComparer.Ordinal);
     private readonly List<PdfImage> _order = [];
 
     public PdfImage Use(ImageData data)
@@ -31,22 +32,43 @@ internal sealed class PdfImages(PdfFile file)
         foreach (var image in _order)
         {
             var pixels = image.Pixels;
+            var profile = pixels.Profile is { } bytes ? WriteProfile(bytes, pixels.IsGrey) : 0;
             using var entries = new PdfBuffer();
             if (pixels.Alpha is { } alpha)
             {
                 var mask = file.Reserve();
-                WriteEntries(entries, pixels, "DeviceGray", false);
+                WriteEntries(entries, pixels);
+                entries.Raw("/ColorSpace/DeviceGray/Filter/FlateDecode"u8);
                 file.Stream(mask, entries.Span, alpha, null);
                 entries.Clear();
                 entries.Raw("/SMask "u8).Ref(mask);
             }
 
-            WriteEntries(entries, pixels, pixels.IsGrey ? "DeviceGray" : "DeviceRGB", pixels.IsJpeg);
+            WriteEntries(entries, pixels);
+            entries.Raw("/ColorSpace"u8);
+            if (profile > 0)
+                entries.Raw("[/ICCBased "u8).Ref(profile).Byte((byte)']');
+            else
+                entries.Raw(pixels.IsGrey ? "/DeviceGray"u8 : "/DeviceRGB"u8);
+            entries.Raw(pixels.IsJpeg ? "/Filter/DCTDecode"u8 : "/Filter/FlateDecode"u8);
             file.Stream(image.Id, entries.Span, pixels.Colours, null);
         }
     }
 
-    private static void WriteEntries(PdfBuffer to, EncodedImage pixels, string space, bool jpeg) => to
-        .Raw("/Type/XObject/Subtype/Image/Width "u8).Int(pixels.Width).Raw("/Height "u8).Int(pixels.Height)
-        .Raw("/ColorSpace"u8).Name(space).Raw("/BitsPerComponent 8/Filter"u8).Raw(jpeg ? "/DCTDecode"u8 : "/FlateDecode"u8);
+    private static void WriteEntries(PdfBuffer to, EncodedImage pixels) => to
+        .Raw("/Type/XObject/Subtype/Image/Width "u8).Int(pixels.Width).Raw("/Height "u8).Int(pixels.Height).Raw("/BitsPerComponent 8"u8);
+
+    /// <summary>Writes a profile, once for all pictures that have it.</summary>
+    private int WriteProfile(byte[] profile, bool grey)
+    {
+        var content = Convert.ToHexString(SHA256.HashData(profile));
+        if (!_profiles.TryGetValue(content, out var id))
+        {
+            id = file.Reserve();
+            _profiles.Add(content, id);
+            file.Stream(id, grey ? "/N 1/Alternate/DeviceGray"u8 : "/N 3/Alternate/DeviceRGB"u8, profile);
+        }
+
+        return id;
+    }
 }
