@@ -109,6 +109,13 @@ public sealed class FolderTests
         Assert.NotEmpty(Crossings.Of(Folder.Pose(lid, 0.75).Panels));
     }
 
+    [Fact]
+    public void Points_and_moves_say_where_they_are()
+    {
+        Assert.Equal("(1, -2.5, 0)", new Vector3d(1, -2.5, 0).ToString());
+        Assert.Equal("x to (1, 0, 0), y to (0, 1, 0), z to (0, 0, 1), shifted by (1, 2, 3)", RigidMotion.By(new(1, 2, 3)).ToString());
+    }
+
     [Theory]
     [InlineData(-0.01)]
     [InlineData(1.01)]

@@ -23,9 +23,9 @@ public enum FinishedShow
 public sealed class FinishedDrawing : IDrawing
 {
     // Walls that have fallen by about two thirds show the item and both sides of the card; from a little higher than their
-    // slope one looks into all four of them. A turn of 30° keeps the gussets, which stand at 45°, from being seen edge-on.
-    private const double Opening = 0.35;
-    private static readonly Axonometry OpenView = new(30, 37);
+    // slope one looks into all four of them. A turn of 24° keeps the gussets, which stand at 45°, from being seen edge-on.
+    private const double Opening = 0.31;
+    private static readonly Axonometry OpenView = new(24, 38);
     private static readonly Axonometry ClosedView = new(32, 30);
     private readonly SolidDrawing _drawing;
 

@@ -61,7 +61,7 @@ public sealed class FinishedThing
                 return 0;
             var brim = lid.Panels.Min(panel => panel.Corners.Min(corner => corner.Z));
             var (width, depth, _) = Outside;
-            return Math.Max(0, ItemTop - brim) + (0.85 * Math.Max(width, depth));
+            return Math.Max(0, ItemTop - brim) + (1.0 * Math.Max(width, depth));
         }
     }
 

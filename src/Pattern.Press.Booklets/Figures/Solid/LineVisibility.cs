@@ -26,6 +26,9 @@ public sealed class LineVisibility
     /// <summary>A surface this near to a line, in millimetres, touches it.</summary>
     private const double Touching = 0.35;
 
+    /// <summary>Stretches shorter than this, in millimetres, are left out.</summary>
+    private const double Sliver = 0.15;
+
     private readonly SeenFace[] faces;
     private readonly double aside;
 
@@ -74,8 +77,8 @@ public sealed class LineVisibility
 
             void Add(double start, double end)
             {
-                // Slivers between two surfaces that hide neighbouring stretches are rounding.
-                if ((end - start) * length < 0.02)
+                // Where a hidden line starts from a corner that is seen, its first bit lies within the slack.
+                if ((end - start) * length < Sliver && length > Sliver)
                     return;
                 var rank = line.Kind switch
                 {

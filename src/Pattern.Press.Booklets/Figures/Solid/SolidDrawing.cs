@@ -64,9 +64,9 @@ public sealed class SolidDrawing : IDrawing
         var box = new Box(-Margin, -Margin, (_view.Width * scale) + Margin, (_view.Height * scale) + Margin);
         foreach (var dimension in _dimensions)
         {
-            var label = Placed.Of(dimension, _view, scale, styles).LabelBox;
+            var reach = Placed.Of(dimension, _view, scale, styles).Reach;
             box = new Box(
-                Math.Min(box.Left, label.Left), Math.Min(box.Top, label.Top), Math.Max(box.Right, label.Right), Math.Max(box.Bottom, label.Bottom));
+                Math.Min(box.Left, reach.Left), Math.Min(box.Top, reach.Top), Math.Max(box.Right, reach.Right), Math.Max(box.Bottom, reach.Bottom));
         }
 
         return box;
@@ -75,7 +75,20 @@ public sealed class SolidDrawing : IDrawing
     /// <summary>A dimension with its place on paper.</summary>
     private sealed record Placed(Point From, Point To, Point Outwards, Label Label, Point LabelAt)
     {
-        public Box LabelBox => Label.BoxAt(LabelAt.X, LabelAt.Y);
+        /// <summary>The box around the label and the ends of the extension lines.</summary>
+        public Box Reach
+        {
+            get
+            {
+                var (a, b) = (From + (Outwards * (LineAway + Beyond)), To + (Outwards * (LineAway + Beyond)));
+                var label = Label.BoxAt(LabelAt.X, LabelAt.Y);
+                return new Box(
+                    Math.Min(label.Left, Math.Min(a.X, b.X)),
+                    Math.Min(label.Top, Math.Min(a.Y, b.Y)),
+                    Math.Max(label.Right, Math.Max(a.X, b.X)),
+                    Math.Max(label.Bottom, Math.Max(a.Y, b.Y)));
+            }
+        }
 
         public static Placed Of(SpaceDimension dimension, SceneView view, double scale, StyleSheet styles)
         {

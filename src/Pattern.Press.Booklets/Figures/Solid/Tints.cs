@@ -17,7 +17,7 @@ internal sealed class Tints(StyleSheet styles, Axonometry view)
     public Colour Ink => styles.Lines.Cut;
 
     /// <summary>Lines inside a form.</summary>
-    public Colour FineInk => Mix(styles.Lines.Cut, styles.Lines.Card, 0.38);
+    public Colour FineInk => Mix(styles.Lines.Cut, styles.Lines.Card, 0.2);
 
     /// <summary>The shadow on the ground.</summary>
     public Colour Shadow => Mix(Colour.White, styles.Palette.Text, 0.075);

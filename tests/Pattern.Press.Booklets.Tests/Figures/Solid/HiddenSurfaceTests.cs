@@ -90,7 +90,9 @@ public sealed class HiddenSurfaceTests
         new FinishedThing(Samples.Box(62, 58, 82, 12, 22), round ? Tin : Soap).AddOpen(scene, default, opening);
         var view = new Axonometry(azimuth, elevation);
         var visibility = new LineVisibility(scene.Faces, view);
-        foreach (var line in scene.Lines.Where(line => line.Kind is LineKind.Cut or LineKind.Fold))
+
+        // Relief cuts half a millimetre long lie within the slack of their neighbours.
+        foreach (var line in scene.Lines.Where(line => line.Kind is LineKind.Cut or LineKind.Fold && line.From.DistanceTo(line.To) > 2))
         {
             var drawn = visibility.Of([line]);
             var (from, to) = (view.See(line.From), view.See(line.To));
@@ -105,7 +107,7 @@ public sealed class HiddenSurfaceTests
                 var hits = scene.Faces.Where(face => face.Back is not null || face.Normal.Dot(view.Viewer) > 1e-6).Select(face => Hit(face, at, view.Viewer)).ToArray();
                 if (hits.Any(hit => hit.IsClose))
                     continue;
-                Assert.Equal(!hits.Any(hit => hit.IsBefore), isDrawn);
+                Assert.True(isDrawn != hits.Any(hit => hit.IsBefore), $"{line} at {i}: drawn {isDrawn}");
             }
         }
 
@@ -190,8 +192,8 @@ public sealed class HiddenSurfaceTests
             margin = Math.Min(margin, face.Normal.Cross((b - a).Unit).Dot(at - a));
         }
 
-        // A surface within a few hundredths of a millimetre is the line's own, or a layer that lies on it.
-        var own = Math.Abs(height) < 0.06;
+        // A surface within a few hundredths of a millimetre is the line's own; layers lie 0.05 mm apart.
+        var own = Math.Abs(height) < 0.04;
         return (!own && distance > 0 && margin > 0, Math.Abs(margin) < 0.5 && distance > -1e-9 && !own);
     }
 }
