@@ -42,6 +42,7 @@ internal sealed class Composer
     public Book Compose(Problems problems)
     {
         var source = _context.Source;
+        var words = new MakersWords(_context, _bindings, _options, problems);
         var parts = new List<BookPart>();
         void Add(BookletPart part, Func<BookPart?> compose)
         {
@@ -52,13 +53,13 @@ internal sealed class Composer
         Add(BookletPart.Cover, () => new CoverPage(_context, _values).Compose(Width, Height));
         if (IntroductionPart.Compose(_context, _bindings, _options, problems) is { } introduction)
             parts.Add(introduction);
-        Add(BookletPart.Before, () => BeforePart.Compose(_context, _values, _paper));
-        Add(BookletPart.Materials, () => MaterialsPart.Compose(_context, _values, problems));
+        Add(BookletPart.Before, () => BeforePart.Compose(_context, _values, words, _paper));
+        Add(BookletPart.Materials, () => MaterialsPart.Compose(_context, _values, words, problems));
         Add(BookletPart.Measurements, () => MeasurementsPart.Compose(_context, _values));
-        Add(BookletPart.Steps, () => StepsPart.Compose(_context, _bindings, _options, problems));
+        Add(BookletPart.Steps, () => StepsPart.Compose(_context, _bindings, words, _options, problems));
         Add(BookletPart.Templates, () => TemplatesPart.Compose(_context, _words, _paper, problems));
         Add(BookletPart.Key, () => KeyPart.Compose(_context, _words));
-        Add(BookletPart.Licence, () => LicencePart.Compose(_context));
+        Add(BookletPart.Licence, () => LicencePart.Compose(_context, words));
         return new Book
         {
             Title = source.Title,

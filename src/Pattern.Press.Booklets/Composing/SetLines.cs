@@ -1,3 +1,4 @@
+using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Typesetting.Fonts;
 using Pattern.Press.Typesetting.Pages;
 
@@ -8,14 +9,14 @@ internal static class SetLines
 {
     /// <summary>
     /// Words broken into the fewest lines that fit, and among those the ones whose longest line is shortest: a title should
-    /// not end in a single short word.
+    /// not end in a single short word. No-break spaces hold.
     /// </summary>
-    public static IReadOnlyList<ShapedRun> Break(string text, FontFace face, double size, double maxWidth, string language)
+    public static IReadOnlyList<LetteringLine> Break(string text, FontFace face, double size, double maxWidth, string language)
     {
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (words.Length == 0)
             return [];
-        ShapedRun Line(int from, int to) => Shaper.Shape(string.Join(' ', words[from..to]), face, size, FontFeatures.LiningFigures, language);
+        LetteringLine Line(int from, int to) => Lettering.Set(string.Join(' ', words[from..to]).Replace('\u00A0', ' '), face, size, language);
 
         // best[n]: the fewest lines for the first n words, and the narrowest longest line among them.
         var best = new (int Lines, double Longest, int From)[words.Length + 1];
@@ -33,7 +34,7 @@ internal static class SetLines
             }
         }
 
-        var lines = new List<ShapedRun>();
+        var lines = new List<LetteringLine>();
         for (var to = words.Length; to > 0; to = best[to].From)
             lines.Insert(0, Line(best[to].From, to));
         return lines;
@@ -41,17 +42,11 @@ internal static class SetLines
 
     /// <summary>Places lines below one another from a first baseline.</summary>
     /// <returns>The items, and the last baseline.</returns>
-    public static (IReadOnlyList<PageItem> Items, double Last) Place(IReadOnlyList<ShapedRun> lines, double x, double firstBaseline, double leading, Colour colour)
+    public static (IReadOnlyList<PageItem> Items, double Last) Place(IReadOnlyList<LetteringLine> lines, double x, double firstBaseline, double leading, Colour colour)
     {
         var items = new List<PageItem>();
-        var y = firstBaseline;
         for (var i = 0; i < lines.Count; i++)
-        {
-            y = firstBaseline + (i * leading);
-            // Lines are read one after another, so the space between them has to be in the text.
-            items.Add(new TextItem(lines[i], x, y, colour));
-        }
-
-        return (items, y);
+            items.AddRange(lines[i].At(x, firstBaseline + (i * leading), colour));
+        return (items, firstBaseline + (Math.Max(lines.Count - 1, 0) * leading));
     }
 }

@@ -15,7 +15,7 @@ internal static class BeforePart
     ];
 
     /// <summary>Composes the part.</summary>
-    public static FlowPart Compose(BookletContext context, ValueText values, PaperSize paper)
+    public static FlowPart Compose(BookletContext context, ValueText values, MakersWords words, PaperSize paper)
     {
         var phrases = context.Phrases;
         var square = values.One(new LengthValue(CheckMeasures.Square), CheckMeasures.Millimetres);
@@ -27,7 +27,7 @@ internal static class BeforePart
             ("square", squareSide),
             ("bar", barLength));
         var care = Care.Select(key => phrases.Inlines(key))
-            .Concat(context.Source.Cautions.Select(Words.Plain));
+            .Concat(context.Source.Cautions.Select(words.Inlines));
         return new FlowPart(
             [
                 Words.Heading(1, phrases["before.title"], "before"),

@@ -1,3 +1,4 @@
+using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Measure;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Blocks;
@@ -83,19 +84,20 @@ internal sealed class CoverPage(BookletContext context, ValueText values)
     {
         if (FinishedSizes.Of(context.Primary) is not { } here || FinishedSizes.Of(context.Secondary) is not { } there)
             return "";
-        return $"{context.Phrases["cover.finished"]}: {Outside(here, context.Primary)} ({Outside(there, context.Secondary)})";
+        return context.Phrases.Format("cover.size", ("primary", Outside(here, context.Primary)), ("secondary", Outside(there, context.Secondary)));
     }
 
-    private string Outside((Length Width, Length Depth, Length Height) size, Model model) => context.Phrases.Format(
-        "cover.size",
-        ("width", values.Length(size.Width, model.Kit.Ruler)),
-        ("depth", values.Length(size.Depth, model.Kit.Ruler)),
-        ("height", values.Length(size.Height, model.Kit.Ruler)));
+    // Each size stays on one line.
+    private string Outside((Length Width, Length Depth, Length Height) size, Model model)
+    {
+        var ruler = model.Kit.Ruler;
+        return $"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Number(size.Depth, ruler)} × {values.Length(size.Height, ruler)}".Replace(' ', '\u00A0');
+    }
 
-    private IReadOnlyList<ShapedRun> Lines(string text, FontFace face, double size, double measure) =>
+    private IReadOnlyList<LetteringLine> Lines(string text, FontFace face, double size, double measure) =>
         SetLines.Break(text, face, size, measure, context.Source.Language);
 
-    private double Add(Role role, IReadOnlyList<ShapedRun> lines, double x, double y, double leading, Colour colour)
+    private double Add(Role role, IReadOnlyList<LetteringLine> lines, double x, double y, double leading, Colour colour)
     {
         var (items, last) = SetLines.Place(lines, x, y, leading, colour);
         if (items.Count > 0)

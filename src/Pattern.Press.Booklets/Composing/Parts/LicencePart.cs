@@ -6,20 +6,20 @@ namespace Pattern.Press.Booklets.Composing.Parts;
 internal static class LicencePart
 {
     /// <summary>Composes the part.</summary>
-    public static FlowPart Compose(BookletContext context)
+    public static FlowPart Compose(BookletContext context, MakersWords words)
     {
         var phrases = context.Phrases;
         var blocks = new List<Block> { Words.Heading(1, phrases["licence.title"], "licence") };
         if (context.Source.Licence.Length > 0)
         {
             blocks.Add(Words.Subheading(2, phrases["licence.terms"]));
-            blocks.Add(Words.Paragraph(context.Source.Licence));
+            blocks.Add(new ParagraphBlock(words.Inlines(context.Source.Licence)));
         }
 
         if (context.Source.Credits.Count > 0)
         {
             blocks.Add(Words.Subheading(2, phrases["licence.credits"]));
-            blocks.AddRange(context.Source.Credits.Select(credit => Words.Paragraph(credit)));
+            blocks.AddRange(context.Source.Credits.Select(credit => new ParagraphBlock(words.Inlines(credit))));
         }
 
         if (context.Source.Date is { } date)

@@ -13,7 +13,7 @@ namespace Pattern.Press.Booklets.Composing.Parts;
 internal static class MaterialsPart
 {
     /// <summary>Composes the part; sheets that a stock is too small for are problems.</summary>
-    public static FlowPart Compose(BookletContext context, ValueText values, Problems problems)
+    public static FlowPart Compose(BookletContext context, ValueText values, MakersWords words, Problems problems)
     {
         var (phrases, source) = (context.Phrases, context.Source);
         var list = MaterialsList.Make(context.Primary.Kit, source.Kits, [.. source.Stocks.Values]);
@@ -34,11 +34,11 @@ internal static class MaterialsPart
         if (source.Extras.Count > 0)
         {
             blocks.Add(Words.Subheading(2, phrases["materials.extras.title"]));
-            blocks.Add(Words.Ticks(source.Extras.Select(Words.Plain)));
+            blocks.Add(Words.Ticks(source.Extras.Select(words.Inlines)));
         }
 
         blocks.Add(Words.Subheading(2, phrases["materials.tools.title"]));
-        blocks.Add(Words.Ticks(Tools(context).Select(Words.Plain)));
+        blocks.Add(Words.Ticks(Tools(context).Select(words.Inlines)));
         return new FlowPart(blocks) { Title = phrases["materials.title"] };
     }
 

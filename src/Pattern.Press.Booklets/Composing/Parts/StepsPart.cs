@@ -10,21 +10,21 @@ namespace Pattern.Press.Booklets.Composing.Parts;
 internal static class StepsPart
 {
     /// <summary>Composes the steps.</summary>
-    public static FlowPart Compose(BookletContext context, IBindings bindings, MarkdownOptions options, Problems problems)
+    public static FlowPart Compose(BookletContext context, IBindings bindings, MakersWords words, MarkdownOptions options, Problems problems)
     {
         var phrases = context.Phrases;
         var blocks = new List<Block> { Words.Heading(1, phrases["steps.title"], "steps") };
         if (context.Source.Steps.Sum(step => step.Minutes ?? 0) is > 0 and var minutes)
             blocks.Add(Words.Paragraph(phrases.Format("steps.total", ("time", phrases.Minutes(minutes))), ParagraphKind.Lead));
         foreach (var step in context.Source.Steps)
-            blocks.Add(new KeepTogetherBlock(Step(context, step, bindings, options, problems)) { Source = new BlockSource(step.File, 1) });
+            blocks.Add(new KeepTogetherBlock(Step(context, step, bindings, words, options, problems)) { Source = new BlockSource(step.File, 1) });
         return new FlowPart(blocks) { Title = phrases["steps.title"] };
     }
 
     /// <summary>The destination of a step.</summary>
     public static string Destination(StepSource step) => string.Create(CultureInfo.InvariantCulture, $"step-{step.Number}");
 
-    private static List<Block> Step(BookletContext context, StepSource step, IBindings bindings, MarkdownOptions options, Problems problems)
+    private static List<Block> Step(BookletContext context, StepSource step, IBindings bindings, MakersWords makers, MarkdownOptions options, Problems problems)
     {
         var phrases = context.Phrases;
         var number = phrases.Format("steps.number", ("n", step.Number.ToString(CultureInfo.InvariantCulture)));
@@ -35,7 +35,7 @@ internal static class StepsPart
         if (Takes(context, step) is { Length: > 0 } takes)
             blocks.Add(Words.Paragraph(takes, ParagraphKind.Small));
         if (step.Caution.Length > 0)
-            blocks.Add(new CalloutBlock(CalloutKind.Caution, phrases["callout.caution"], [Words.Paragraph(step.Caution)]));
+            blocks.Add(new CalloutBlock(CalloutKind.Caution, phrases["callout.caution"], [new ParagraphBlock(makers.Inlines(step.Caution, new Place(step.File)))]));
 
         var words = MarkdownReader.ToBlocks(step.Body, context.Source.Folder, bindings, problems, options with
         {

@@ -7,8 +7,13 @@ namespace Pattern.Press.Booklets.Figures.Drafting;
 internal sealed class FoldWords(IFigureWords words, StyleSheet styles)
 {
     /// <summary>The word for a fold's direction.</summary>
-    public string Of(Fold fold) => words.Say(
-        (fold.Direction == FoldDirection.Valley ? "drawing.fold.valley" : "drawing.fold.mountain") + (fold.Angle >= 179.99 ? "_flat" : ""));
+    public string Of(Fold fold) => (fold.Direction, IsFlat: fold.Angle >= 179.99) switch
+    {
+        (FoldDirection.Valley, false) => words.Say("drawing.fold.valley"),
+        (FoldDirection.Valley, true) => words.Say("drawing.fold.valley_flat"),
+        (_, false) => words.Say("drawing.fold.mountain"),
+        (_, true) => words.Say("drawing.fold.mountain_flat"),
+    };
 
     /// <summary>Writes along one fold for each pair of kinds of panels that meet, the longest that has room.</summary>
     public void DrawPerKind(Board board, Placing placing, Piece piece)
