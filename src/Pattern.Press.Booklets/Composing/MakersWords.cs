@@ -1,5 +1,5 @@
-using Pattern.Press.Booklets.Markdown;
 using Pattern.Press.Booklets.Content;
+using Pattern.Press.Booklets.Markdown;
 using Pattern.Press.Structures.Reading;
 using Pattern.Press.Typesetting.Blocks;
 
