@@ -11,9 +11,12 @@ public sealed class PieceProofTests
     [Fact]
     public void A_sound_box_is_proven_flat_to_finished()
     {
-        var proofs = PieceProofs.Of(Box);
-        Assert.Equal(4, proofs.Count);
-        Assert.All(proofs, proof => Assert.True(proof.Holds, $"{proof}"));
+        foreach (var caliper in new[] { 0, 0.3, 0.5 })
+        {
+            var proofs = PieceProofs.Of(Box, caliper);
+            Assert.Equal(4, proofs.Count);
+            Assert.All(proofs, proof => Assert.True(proof.Holds, $"{proof}"));
+        }
     }
 
     [Fact]

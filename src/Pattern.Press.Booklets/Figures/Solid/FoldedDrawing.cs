@@ -16,13 +16,15 @@ public sealed class FoldedDrawing : IDrawing
     /// <param name="opening">How far it is folded, in the order of hands: 0 flat, 1 finished.</param>
     /// <param name="upsideDown">Whether its facing side looks down, as a platform stands in its box.</param>
     /// <param name="mats">Mats on its panels.</param>
-    public FoldedDrawing(Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null)
+    /// <param name="matSide">The side of the card that they are glued on: of a lid, away from its maker.</param>
+    public FoldedDrawing(
+        Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null, SheetSide matSide = SheetSide.Facing)
     {
         ArgumentNullException.ThrowIfNull(piece);
         var pose = upsideDown ? FinishedThing.UpsideDown(piece, opening) : FinishedThing.Standing(piece, opening);
         var corners = pose.Panels.SelectMany(panel => panel.Corners).ToArray();
         var scene = new Scene { Ground = corners.Min(corner => corner.Z) };
-        scene.Add(pose, mats, upsideDown ? SheetSide.Away : SheetSide.Facing);
+        scene.Add(pose, mats, matSide);
         _drawing = new SolidDrawing(scene, View);
         Facts = new FoldedFacts(
             piece, opening, upsideDown,

@@ -31,7 +31,7 @@ public sealed class Scene
         {
             var owner = _owners++;
             AddFlat(panel.Corners, panel.Facing, Surface.CardFacing, Surface.CardAway, owner);
-            foreach (var (from, to, kind) in Edges(pose.Piece, panel))
+            foreach (var (from, to, kind) in Edges(pose, panel))
                 _lines.Add(new SpaceLine(from, to, kind));
         }
 
@@ -123,9 +123,9 @@ public sealed class Scene
             _faces.Add(new Face(part, normal, front, back, owner) { Pattern = pattern });
     }
 
-    // The panel's outline in stretches, each a fold or a cut. A fold is one line for both its panels: it is taken from its
-    // parent.
-    private static IEnumerable<(Vector3d From, Vector3d To, LineKind Kind)> Edges(Piece piece, PosedPanel panel)
+    // The panel's outline in stretches, each a fold or a cut. A fold is one line for both its panels, taken from its
+    // parent, unless layers were set apart there: then either panel may hide the other's line.
+    private static IEnumerable<(Vector3d From, Vector3d To, LineKind Kind)> Edges(Pose pose, PosedPanel panel)
     {
         foreach (var edge in panel.Panel.Outline.Edges)
         {
@@ -139,7 +139,7 @@ public sealed class Scene
 
             var along = edge.To - edge.From;
             var length = edge.Chord;
-            var folds = piece.Folds
+            var folds = pose.Piece.Folds
                 .Where(fold => fold.Parent == panel.Panel.Name || fold.Child == panel.Panel.Name)
                 .Where(fold => edge.DistanceTo(fold.From) < Same && edge.DistanceTo(fold.To) < Same)
                 .Select(fold => (A: along.Dot(fold.From - edge.From) / length, B: along.Dot(fold.To - edge.From) / length, Fold: fold))
@@ -150,7 +150,7 @@ public sealed class Scene
             {
                 if (start - done > Same)
                     yield return (At(done), At(start), LineKind.Cut);
-                if (fold.Parent == panel.Panel.Name)
+                if (fold.Parent == panel.Panel.Name || pose.Panel(fold.Parent).At(fold.From).DistanceTo(panel.At(fold.From)) > Same)
                     yield return (At(start), At(end), LineKind.Fold);
                 done = end;
             }

@@ -15,7 +15,8 @@ public static class PieceProofs
     /// <param name="piece">The piece.</param>
     /// <param name="caliper">
     /// The card's thickness in millimetres, by which panels that lie on each other in the finished shape are set apart; 0
-    /// leaves it out of account.
+    /// leaves it out of account. Panels that are set apart leave their folds by as much, which the card takes up by bending
+    /// there, so crossings no deeper than this do not count.
     /// </param>
     public static IReadOnlyList<FoldingProof> Of(Piece piece, double caliper = 0)
     {
@@ -25,7 +26,7 @@ public static class PieceProofs
         var proofs = new List<FoldingProof>
         {
             Closes(FoldingProofKind.ClosesFinished, [finished], gapLimit),
-            Passes(FoldingProofKind.NothingPassesFinished, [Layers.Apart(finished, caliper)]),
+            Passes(FoldingProofKind.NothingPassesFinished, [Layers.Apart(finished, caliper)], caliper),
         };
 
         // Only where loops hold the panels is the way there a way every maker has to go; elsewhere folds are made one
@@ -36,7 +37,7 @@ public static class PieceProofs
             for (var i = 0; i < way.Length; i++)
                 way[i] = Folder.Pose(piece, (i + 1.0) / (way.Length + 1));
             proofs.Add(Closes(FoldingProofKind.ClosesOnTheWay, way, gapLimit));
-            proofs.Add(Passes(FoldingProofKind.NothingPassesOnTheWay, way));
+            proofs.Add(Passes(FoldingProofKind.NothingPassesOnTheWay, way, 0));
         }
 
         return proofs;
@@ -71,11 +72,12 @@ public static class PieceProofs
         return new(kind, poses[0].Piece.Id, widest.Width, limit, holds, holds ? [] : [widest.Fold.Parent, widest.Fold.Child]);
     }
 
-    private static FoldingProof Passes(FoldingProofKind kind, IReadOnlyList<Pose> poses)
+    private static FoldingProof Passes(FoldingProofKind kind, IReadOnlyList<Pose> poses, double allowed)
     {
+        var limit = allowed + Crossings.Tolerance;
         var deepest = poses.SelectMany(pose => Crossings.Of(pose.Panels)).MaxBy(crossing => crossing.Depth);
+        var holds = deepest is null || deepest.Depth <= limit;
         return new(
-            kind, poses[0].Piece.Id, deepest?.Depth ?? 0, Crossings.Tolerance, deepest is null,
-            deepest is null ? [] : [deepest.First, deepest.Second]);
+            kind, poses[0].Piece.Id, deepest?.Depth ?? 0, limit, holds, holds ? [] : [deepest!.First, deepest.Second]);
     }
 }

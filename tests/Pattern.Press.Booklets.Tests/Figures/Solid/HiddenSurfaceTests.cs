@@ -37,8 +37,11 @@ public sealed class HiddenSurfaceTests
     public void Panels_that_reach_through_each_other_are_split_so_that_every_part_is_right() =>
         Gen.Select(Gen.Double[-50, 50].Array[9].Array[3, 14], Gen.Double[-180, 180], Gen.Double[5, 85]).Sample((triangles, azimuth, elevation) =>
         {
-            var faces = triangles.Select((t, i) => Triangle(t, i)).OfType<Face>().ToArray();
-            Compare(faces, new Axonometry(azimuth, elevation), 60);
+            // Seen almost from its edge, a surface has no depth that could be compared.
+            var view = new Axonometry(azimuth, elevation);
+            var faces = triangles.Select((t, i) => Triangle(t, i)).OfType<Face>().Where(face => Math.Abs(face.Normal.Dot(view.Viewer)) > 0.02).ToArray();
+            if (faces.Length > 1)
+                Compare(faces, view, 60);
         }, iter: 60);
 
     [Fact]
