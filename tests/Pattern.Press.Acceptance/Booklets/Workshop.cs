@@ -56,11 +56,14 @@ public static class Workshop
         return finished;
     }
 
-    /// <summary>Builds a folder's files.</summary>
-    public static IReadOnlyList<BuiltBooklet> Build(string folder)
+    /// <summary>Builds a folder's files, on the papers that it names.</summary>
+    public static IReadOnlyList<BuiltBooklet> Build(string folder) => Build(folder, []);
+
+    /// <summary>Builds a folder's files on other papers.</summary>
+    public static IReadOnlyList<BuiltBooklet> Build(string folder, IReadOnlyList<PaperSize> papers)
     {
         var problems = new Problems();
-        var built = new BookletPress(Resources.OfProgram).Build(folder, new BuildOptions(), problems);
+        var built = new BookletPress(Resources.OfProgram).Build(folder, new BuildOptions { Papers = papers }, problems);
         Assert.True(built is not null, string.Join(Environment.NewLine, problems.All));
         return built!;
     }

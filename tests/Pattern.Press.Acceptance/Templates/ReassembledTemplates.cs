@@ -1,4 +1,6 @@
 using Pattern.Press.Acceptance.Booklets;
+using Pattern.Press.Acceptance.Printed;
+using Pattern.Press.Measure;
 
 namespace Pattern.Press.Acceptance.Templates;
 
@@ -11,6 +13,18 @@ public sealed class ReassembledTemplates
     {
         var booklet = Workshop.Of(name, paper, out var printed);
         TemplateProof.Check(booklet, printed);
+    }
+
+    // Papers that the booklets do not name, small and large.
+    [Theory]
+    [MemberData(nameof(Workshop.Booklets), MemberType = typeof(Workshop))]
+    public void Templates_of_the_content_are_the_model_on_every_other_paper(string name)
+    {
+        var booklet = Workshop.Of(name);
+        PaperSize[] others = [.. PaperSize.All.Except(booklet.Source.Papers)];
+        Assert.NotEmpty(others);
+        foreach (var file in Workshop.Build(Workshop.FolderOf(name), others))
+            TemplateProof.Check(booklet, new PrintedBook(file.Bytes));
     }
 
     [Theory]
