@@ -94,7 +94,7 @@ public sealed partial class PageFacts
 
             var page = printed.Pages.Single(page => page.Label == label);
             var words = StepNumber().Replace(title, "");
-            Assert.Contains(page.Pieces(), piece => piece.IsBold && words.StartsWith(piece.Text.Trim(), StringComparison.Ordinal) && piece.Size > 11);
+            Assert.Contains(page.Runs, piece => piece.IsBold && words.StartsWith(piece.Text.Trim(), StringComparison.Ordinal) && piece.Size > 11);
         }
     }
 
