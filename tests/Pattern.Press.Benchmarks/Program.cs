@@ -1,3 +1,4 @@
 using BenchmarkDotNet.Running;
+using Pattern.Press.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+BenchmarkSwitcher.FromAssembly(typeof(WholeBuild).Assembly).Run(args);

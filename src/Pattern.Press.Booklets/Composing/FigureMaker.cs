@@ -10,11 +10,16 @@ namespace Pattern.Press.Booklets.Composing;
 /// <summary>Makes the figures that the content asks for, from the pieces of the two fits.</summary>
 internal sealed class FigureMaker(BookletContext context, ValueText values, IFigureWords words, MarkdownOptions captions)
 {
+    private readonly FinishedFigure _solid = new(context, values);
+
     /// <summary>A figure with its caption and its alternative text, or null after noting what is wrong.</summary>
     public Block? Make(FigureSource figure, Problems problems)
     {
         if (figure.Show == FigureShow.Finished)
-            return Block(figure, FinishedFigure.Drawing(context), FinishedFigure.AlternativeText(context, values), problems);
+        {
+            var finished = _solid.Finished();
+            return Block(figure, finished, _solid.Describe(finished), problems);
+        }
 
         var part = Find(context.Primary.Kit, figure.Subject);
         if (part is null)
@@ -29,7 +34,10 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
             problems.Error(figure.Place, $"“{figure.Subject}” has no “{kind}”.", Spelling.Advice(kind, kinds));
 
         if (figure.Show == FigureShow.Folded)
-            return Block(figure, FinishedFigure.Folded(part.Piece), FinishedFigure.FoldedText(context, part.Piece), problems);
+        {
+            var folded = _solid.Folded(part.Piece, figure.Folded);
+            return Block(figure, folded, _solid.Describe(folded), problems);
+        }
 
         var drawing = new FlatDrawing
         {

@@ -1,26 +1,46 @@
+using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Booklets.Figures.Solid;
+using Pattern.Press.Measure;
 using Pattern.Press.Nets;
-using Pattern.Press.Nets.Folding;
-using Pattern.Press.Typesetting.Blocks;
 
 namespace Pattern.Press.Booklets.Composing;
 
-/// <summary>The drawings of the finished thing, closed and open, with their words.</summary>
-internal static class FinishedFigure
+/// <summary>Drawings of things that stand in space, folded from the primary fit, with their words.</summary>
+internal sealed class FinishedFigure(BookletContext context, ValueText values)
 {
-    private const double HalfOpen = 0.55;
+    /// <summary>The finished thing, open in front and closed behind.</summary>
+    public FinishedDrawing Finished() => new(context.Primary.Kit, context.Source.Item);
 
-    public static IDrawing Cover(BookletContext context) => Drawing(context);
-
-    public static IDrawing Drawing(BookletContext context)
+    /// <summary>What the drawing of the finished thing shows.</summary>
+    public string Describe(FinishedDrawing drawing)
     {
-        var thing = new FinishedThing(context.Primary.Kit, context.Source.Item);
-        return new SolidDrawing([(thing.Closed(), Axonometry.Dimetric), (thing.Open(HalfOpen, null), Axonometry.Dimetric)]);
+        var facts = drawing.Facts;
+        var (width, depth, height) = (Text(facts.Width), Text(facts.Depth), Text(facts.Height));
+        return facts.Item is { } item
+            ? context.Phrases.Format("alternative.finished_with_item", ("item", item.Name), ("width", width), ("depth", depth), ("height", height))
+            : context.Phrases.Format("alternative.finished", ("width", width), ("depth", depth), ("height", height));
     }
 
-    public static string AlternativeText(BookletContext context, ValueText values) => "tmp";
+    /// <summary>One piece, folded part of the way or wholly, with its mats once it is finished.</summary>
+    public FoldedDrawing Folded(Piece piece, double folded)
+    {
+        var isPlatform = new FinishedThing(context.Primary.Kit, context.Source.Item).Platform?.Id == piece.Id;
+        return new FoldedDrawing(piece, folded, upsideDown: isPlatform);
+    }
 
-    public static IDrawing Folded(Piece piece) => new SolidDrawing(FinishedThing.Alone(piece, 1, false), Axonometry.Dimetric);
+    /// <summary>What the drawing of a folded piece shows.</summary>
+    public string Describe(FoldedDrawing drawing)
+    {
+        var facts = drawing.Facts;
+        var piece = facts.Piece.Name.ToLowerInvariant();
+        return facts.Opening < 1
+            ? context.Phrases.Format("alternative.half_folded", ("piece", piece))
+            : context.Phrases.Format("alternative.folded", ("piece", piece), ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)));
+    }
 
-    public static string FoldedText(BookletContext context, Piece piece) => "tmp";
+    private string Text(double millimetres)
+    {
+        var ruler = context.Primary.Kit.Ruler;
+        return values.Length(ruler.Round(Length.FromMillimetres(millimetres), Rounding.Nearest), ruler);
+    }
 }

@@ -23,6 +23,8 @@ internal static class Preparation
         var styles = options.Theme is { } other
             ? ThemeReader.Read(resources.ThemesFolder, other, source.Language, problems, new Place("--theme"))
             : ThemeReader.Read(resources.ThemesFolder, source.Theme, source.Language, problems, source.ThemePlace);
+        if (source.Structure.Length == 0)
+            return null;
         var structure = Catalogue.Open(resources.StructuresFolder, problems).Find(source.Structure, source.StructurePlace, problems);
         if (structure is null)
             return null;
@@ -35,6 +37,8 @@ internal static class Preparation
         }
 
         RefuseUnusedStocks(source, structure, problems);
+        if (!source.CanBeFitted)
+            return null;
         var (metric, imperial) = FitBoth(structure, source, given, problems);
         if (metric is null || imperial is null || phrases is null || styles is null)
             return null;

@@ -31,9 +31,8 @@ public static partial class BookletReader
     /// <param name="folder">The folder.</param>
     /// <param name="problems">Takes everything that is wrong, in one go.</param>
     /// <returns>
-    /// What was read; null when <c>booklet.md</c> or what its model needs (structure, item, sizes, stocks) could not be.
-    /// Errors elsewhere, such as in a step, leave a usable value out of which more problems can be found, but no booklet
-    /// should be made of it.
+    /// What was read; null when there is no <c>booklet.md</c> whose front matter can be read. After errors it is a value out
+    /// of which more problems can be found, but no booklet should be made of it.
     /// </returns>
     public static BookletSource? Read(string folder, Problems problems)
     {
@@ -81,10 +80,9 @@ public static partial class BookletReader
         keys.RefuseTheRest();
 
         var steps = StepReader.ReadAll(folder, needed: !without.Contains(BookletPart.Steps), problems);
-        if (!modelIsReadable || structure is null)
-            return null;
         return new BookletSource
         {
+            CanBeFitted = modelIsReadable && structure is not null,
             Name = name,
             Folder = folder,
             Title = title ?? name,
@@ -97,7 +95,7 @@ public static partial class BookletReader
             Credits = credits ?? [],
             Item = item,
             ItemPlace = itemKey?.Place ?? top,
-            Structure = structure,
+            Structure = structure ?? "",
             StructurePlace = structureKey?.Place ?? top,
             Sizes = sizes,
             Stocks = stocks,

@@ -37,6 +37,12 @@ public sealed record BookletSource
     /// <summary>Thanks and sources, one line each.</summary>
     public IReadOnlyList<string> Credits { get; init; } = [];
 
+    /// <summary>
+    /// Whether structure, item, sizes and stocks could all be read. When not, they are not worth fitting, but the rest can
+    /// still be checked.
+    /// </summary>
+    public bool CanBeFitted { get; init; } = true;
+
     /// <summary>What goes inside; null when the sizes are given outright.</summary>
     public Item? Item { get; init; }
 
@@ -215,7 +221,11 @@ public enum FigureShow
 /// <param name="Emphasise">Kinds of panels to point out: <c>gusset</c>.</param>
 /// <param name="Caption">The caption as Markdown in one line; empty for the computed one.</param>
 /// <param name="Place">Where it is asked for.</param>
-public sealed record FigureSource(string Subject, FigureShow Show, IReadOnlyList<string> Emphasise, string Caption, Place Place);
+public sealed record FigureSource(string Subject, FigureShow Show, IReadOnlyList<string> Emphasise, string Caption, Place Place)
+{
+    /// <summary>For <see cref="FigureShow.Folded"/>: how far it is folded, above 0 to 1.</summary>
+    public double Folded { get; init; } = 1;
+}
 
 /// <summary>Markdown text with the place it starts at.</summary>
 public sealed record MarkdownText(string Text, Place Start);

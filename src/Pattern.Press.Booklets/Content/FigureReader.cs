@@ -1,3 +1,4 @@
+using System.Globalization;
 using Pattern.Press.Structures.Reading;
 
 namespace Pattern.Press.Booklets.Content;
@@ -6,7 +7,7 @@ namespace Pattern.Press.Booklets.Content;
 public static class FigureReader
 {
     /// <summary>The keys of a figure.</summary>
-    public static IReadOnlyList<string> Keys { get; } = ["of", "show", "emphasise", "caption"];
+    public static IReadOnlyList<string> Keys { get; } = ["of", "show", "folded", "emphasise", "caption"];
 
     /// <summary>The words for what a figure shows, in the order of <see cref="FigureShow"/>.</summary>
     public static IReadOnlyList<string> Shows { get; } =
@@ -32,17 +33,28 @@ public static class FigureReader
         var show = map.Find("show");
         var emphasise = map.Find("emphasise");
         var caption = map.Find("caption");
+        var folded = map.Find("folded") is { } part ? Folded(part, problems) : 1;
         map.RefuseTheRest();
         FigureShow? shown = show is null
             ? (of is null && piece is null ? FigureShow.Finished : FigureShow.Flat)
             : Show(show);
-        return shown is { } what
-            ? Make(of, what, piece, emphasise?.AsWordsList(problems) ?? [], caption?.AsWords(problems) ?? "", map.Place, problems)
+        return shown is { } what && Make(of, what, piece, emphasise?.AsWordsList(problems) ?? [], caption?.AsWords(problems) ?? "", map.Place, problems) is { } figure
+            ? figure with { Folded = folded }
             : null;
     }
 
     private static FigureShow? Show(YamlItem written) =>
         written.AsChoice(Shows) is { } word ? Enum.Parse<FigureShow>(word, ignoreCase: true) : null;
+
+    // A part of the way from flat to finished, as a percentage.
+    private static double Folded(YamlItem written, Problems problems)
+    {
+        var text = written.Scalar?.Trim() ?? "";
+        if (text.EndsWith('%') && int.TryParse(text.AsSpan(0, text.Length - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100)
+            return percent / 100.0;
+        problems.Error(written.Place, $"“{written.Scalar}” does not say how far it is folded.", "Write a percentage above 0, such as 60%.");
+        return 1;
+    }
 
     private static FigureSource? Make(YamlItem? of, FigureShow show, string? piece, IReadOnlyList<string> emphasise, string caption, Place place, Problems problems)
     {

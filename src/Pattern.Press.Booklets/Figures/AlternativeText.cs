@@ -14,25 +14,25 @@ public static class AlternativeText
         var (piece, words) = (drawing.Piece, drawing.Words);
         var sentences = new List<string>
         {
-            words.Say("alt.flat." + Key(drawing.Show), ("piece", piece.Name), ("sheet", SheetSize(drawing))),
+            words.Say("alternative." + Key(drawing.Show), ("piece", piece.Name), ("sheet", SheetSize(drawing))),
         };
         switch (drawing.Show)
         {
             case FigureShow.Flat:
-                sentences.Add(words.Say("alt.panels", ("panels", Panels(piece, words))));
+                sentences.Add(words.Say("alternative.panels", ("panels", Panels(piece, words))));
                 sentences.Add(Folds(piece, words));
                 if (piece.GlueAreas.Count > 0)
-                    sentences.Add(words.Count("alt.glue", piece.GlueAreas.Count));
+                    sentences.Add(words.Count("alternative.glue_areas", piece.GlueAreas.Count));
                 break;
             case FigureShow.Scores:
                 Distances(across: true);
                 Distances(across: false);
                 break;
             case FigureShow.Diagonals:
-                sentences.AddRange(Diagonals.Of(piece).Select(line => words.Say("alt.diagonal", ("from", line.FromLetter), ("to", line.ToLetter))));
+                sentences.AddRange(Diagonals.Of(piece).Select(line => words.Say("alternative.diagonal", ("from", line.FromLetter), ("to", line.ToLetter))));
                 break;
             case FigureShow.Waste:
-                sentences.Add(words.Count("alt.waste", piece.Waste.Count));
+                sentences.Add(words.Count("alternative.waste_areas", piece.Waste.Count));
                 Distances(across: true);
                 Distances(across: false);
                 break;
@@ -40,12 +40,12 @@ public static class AlternativeText
                 sentences.Add(Folds(piece, words));
                 break;
             case FigureShow.Glue when piece.GlueAreas.Count > 0:
-                sentences.Add(words.Count("alt.glue", piece.GlueAreas.Count));
-                sentences.Add(words.Say("alt.panels", ("panels", List(words, Kinds(piece.GlueAreas.Select(area => piece.Panel(area.Panel).Kind), words)))));
+                sentences.Add(words.Count("alternative.glue_areas", piece.GlueAreas.Count));
+                sentences.Add(words.Say("alternative.panels", ("panels", List(words, Kinds(piece.GlueAreas.Select(area => piece.Panel(area.Panel).Kind), words)))));
                 break;
             case FigureShow.Mats:
                 var mats = MatPlacing.On(piece, drawing.Parts).GroupBy(mat => mat.Part.Piece.Name, StringComparer.Ordinal);
-                sentences.Add(words.Say("alt.mats", ("mats", List(words, mats.Select(group => Times(words, group.Count(), group.Key))))));
+                sentences.Add(words.Say("alternative.mat_list", ("mats", List(words, mats.Select(group => Times(words, group.Count(), group.Key))))));
                 break;
             default:
                 break;
@@ -58,7 +58,7 @@ public static class AlternativeText
             // The last place is the side of the sheet itself.
             var stations = drawing.Stations(across).SkipLast(1).Select(station => station.InOneLine).ToArray();
             if (stations.Length > 0)
-                sentences.Add(words.Say(across ? "alt.from-left" : "alt.from-top", ("marks", List(words, stations))));
+                sentences.Add(words.Say(across ? "alternative.from_left" : "alternative.from_top", ("marks", List(words, stations))));
         }
     }
 
@@ -90,16 +90,16 @@ public static class AlternativeText
     {
         var valley = piece.Folds.Count(fold => fold.Direction == FoldDirection.Valley);
         var mountain = piece.Folds.Count - valley;
-        return words.Say("alt.folds", ("folds", List(words, Parts())));
+        return words.Say("alternative.fold_list", ("folds", List(words, Parts())));
 
         IEnumerable<string> Parts()
         {
             if (valley > 0)
-                yield return words.Count("alt.valley", valley);
+                yield return words.Count("alternative.valley", valley);
             if (mountain > 0)
-                yield return words.Count("alt.mountain", mountain);
+                yield return words.Count("alternative.mountain", mountain);
             if (valley + mountain == 0)
-                yield return words.Say("alt.no-folds");
+                yield return words.Say("alternative.no_folds");
         }
     }
 
@@ -110,5 +110,5 @@ public static class AlternativeText
 
     private static string Times(IFigureWords words, int count, string what) => count == 1
         ? what
-        : words.Say("alt.times", ("count", count.ToString(System.Globalization.CultureInfo.InvariantCulture)), ("what", what));
+        : words.Say("alternative.times", ("count", count.ToString(System.Globalization.CultureInfo.InvariantCulture)), ("what", what));
 }

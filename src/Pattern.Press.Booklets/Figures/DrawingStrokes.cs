@@ -1,3 +1,4 @@
+using Pattern.Press.Nets;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Styles;
 
@@ -19,6 +20,14 @@ public static class DrawingStrokes
 
     /// <summary>Short dashes, in millimetres, for what is on the other side of the card.</summary>
     public static IReadOnlyList<double> HiddenDash { get; } = [1.2, 0.8];
+
+    /// <summary>Hatching of areas that take glue: whole on the side that is drawn, broken where the glue goes on the other.</summary>
+    public static Stroke Glue(LineStyles lines, SheetSide side)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        var stroke = new Stroke(lines.Glue, lines.ThinWidth);
+        return side == SheetSide.Facing ? stroke : stroke with { Dash = HiddenDash };
+    }
 
     /// <summary>
     /// A broken line drawn at a length: as it is where its pattern shows whole, with a shorter pattern on a line too short

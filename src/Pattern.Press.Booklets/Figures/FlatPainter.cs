@@ -10,6 +10,7 @@ namespace Pattern.Press.Booklets.Figures;
 /// <summary>Draws one <see cref="FlatDrawing"/>.</summary>
 internal sealed class FlatPainter
 {
+    public const double GlueSpacing = 1.8;
     private const double Least = 6;
     private const double Edge = 1.2;
     private const double LeaderRoom = 5;
@@ -20,7 +21,7 @@ internal sealed class FlatPainter
     private readonly FigureShow _show;
     private RunningDimension[] _running = [];
     private readonly SpanDimension[] _spans;
-    private readonly FoldLegend? _legend;
+    private readonly FlatLegend? _legend;
     private bool _leads = true;
     private readonly Dictionary<string, (string Name, Shape Shape)> _matted = new(StringComparer.Ordinal);
 
@@ -31,8 +32,8 @@ internal sealed class FlatPainter
         _spans = _show == FigureShow.Sheet
             ? [.. new[] { true, false }.Select(top => new SpanDimension(drawing.Side(top), top, face, size, language))]
             : [];
-        if (_show == FigureShow.Folds)
-            _legend = new FoldLegend(_piece, drawing.Words, styles);
+        if (_show is FigureShow.Folds or FigureShow.Glue)
+            _legend = new FlatLegend(_piece, _show, drawing.Words, styles);
     }
 
     // The sheet is still whole until its waste is cut away.
@@ -169,13 +170,8 @@ internal sealed class FlatPainter
 
         if (_show is FigureShow.Flat or FigureShow.Glue)
         {
-            var stroke = new Stroke(lines.Glue, lines.ThinWidth);
             foreach (var glue in _piece.GlueAreas)
-            {
-                // What is on the other side of the card is drawn as hidden lines are: broken.
-                var line = glue.Side == SheetSide.Facing ? stroke : stroke with { Dash = DrawingStrokes.HiddenDash };
-                Hatch(board, [Shape.Of(glue.Outline, placing)], 1.8, [true], spared, origin, line);
-            }
+                Hatch(board, [Shape.Of(glue.Outline, placing)], GlueSpacing, [true], spared, origin, DrawingStrokes.Glue(lines, glue.Side));
         }
     }
 
@@ -196,14 +192,14 @@ internal sealed class FlatPainter
         if (_show == FigureShow.Waste)
         {
             foreach (var waste in _piece.Waste.Where(waste => waste.Holes.Count == 0))
-                TryInside(board, Shape.Of(waste.Outline, placing), _drawing.Words.Say("figure.waste"), _styles.Palette.Text, false);
+                TryInside(board, Shape.Of(waste.Outline, placing), _drawing.Words.Say("drawing.waste"), _styles.Palette.Text, false);
         }
 
         var done = new HashSet<string>(StringComparer.Ordinal);
         var crowded = new List<(Panel Panel, string Text)>();
         foreach (var panel in _piece.Panels)
         {
-            var text = Words(panel);
+            var text = panel.Kind;
             var colour = IsSubject(panel) ? _styles.Palette.Text : _styles.Palette.Muted;
             var room = Shape.Of(panel.Outline, placing);
             if (_matted.TryGetValue(panel.Name, out var mat))
@@ -215,13 +211,6 @@ internal sealed class FlatPainter
         }
 
         return LeadOut(board, placing, rightSide, [.. crowded.Where(item => IsSubject(item.Panel) && !done.Contains(item.Text))]);
-    }
-
-    private string Words(Panel panel)
-    {
-        if (_show == FigureShow.Glue && _piece.GlueAreas.FirstOrDefault(glue => glue.Panel == panel.Name) is { } area)
-            return _drawing.Words.Say(area.Side == SheetSide.Facing ? "figure.glue.facing" : "figure.glue.away");
-        return panel.Kind;
     }
 
     private bool TryInside(Board board, Shape shape, string text, Colour colour, bool bold)

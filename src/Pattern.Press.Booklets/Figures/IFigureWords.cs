@@ -11,14 +11,14 @@ public interface IFigureWords
 public static class FigureWords
 {
     /// <summary>
-    /// A count with its noun: the key ends in <c>.one</c> for 1 and in <c>.many</c> for anything else; the text names
+    /// A count with its noun: the key ends in <c>.one</c> for 1 and in <c>.other</c> for anything else; the text names
     /// <c>{count}</c>.
     /// </summary>
     public static string Count(this IFigureWords words, string key, int count)
     {
         ArgumentNullException.ThrowIfNull(words);
         return words.Say(
-            key + (count == 1 ? ".one" : ".many"),
+            key + (count == 1 ? ".one" : ".other"),
             ("count", count.ToString(System.Globalization.CultureInfo.InvariantCulture)));
     }
 }

@@ -45,7 +45,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             pages.Add((number, count, bookmark, level) =>
             {
                 frame.Heading(job.Words.Say("joining.title"), "", frame.Right - frame.Left);
-                frame.Line(job.Words.Say(templates[0].Plan.Lap > 0 ? "joining.how" : "joining.how-butt"), frame.Right - frame.Left);
+                frame.Line(job.Words.Say(templates[0].Plan.Lap > 0 ? "joining.how" : "joining.how_butt"), frame.Right - frame.Left);
                 frame.Foot(number, count, withScale: false);
                 return frame.Finish(contents, destination, bookmark, level);
             });
@@ -81,7 +81,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         contents.Add(new FixedContent(
             Role.Figure,
             board.Items,
-            job.Words.Say("alt.joining", ("piece", plan.Part.Piece.Name), ("tiles", TileNames.Range(plan))))
+            job.Words.Say("alternative.joining", ("piece", plan.Part.Piece.Name), ("tiles", TileNames.Range(plan))))
         {
             Box = (frame.Left, y, width, bounds.Height * scale),
         });
@@ -191,7 +191,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         yield return job.Words.Say("joining.last", ("number", number.ToString(CultureInfo.InvariantCulture)));
 
         string Step(string name, Seam[] joins) => job.Words.Say(
-            plan.Lap > 0 ? "joining.step" : "joining.step-butt",
+            plan.Lap > 0 ? "joining.step" : "joining.step_butt",
             ("number", number++.ToString(CultureInfo.InvariantCulture)),
             ("tile", name),
             ("others", AlternativeText.List(job.Words, joins.Select(seam => TileNames.Of(seam.First)))),

@@ -91,7 +91,7 @@ internal sealed class PageFrame
         var board = new Board();
         ScaleCheck.Across(board, Left, top + 4.6, ScaleCheck.Metric, "50 mm", _styles);
         ScaleCheck.Across(board, Left, Printable.Bottom - 1.8, ScaleCheck.Imperial, "2 in", _styles);
-        _foot.Add(new FixedContent(Role.Figure, board.Items, _job.Words.Say("alt.scale"))
+        _foot.Add(new FixedContent(Role.Figure, board.Items, _job.Words.Say("alternative.scale"))
         {
             Box = (Left - 1, top, ScaleCheck.Imperial + 2, Printable.Bottom - top),
         });

@@ -26,18 +26,47 @@ internal static class ScaleCheck
     }
 
     /// <summary>
-    /// Finds a place for the upright bar on a page's drawing area where it crosses no line: above the bars at the foot if
-    /// that is free, outside the piece if it can be.
+    /// Draws the upright bar on a page's drawing area where it crosses nothing: above the bars at the foot if that is free,
+    /// outside the piece if it can be, without its label where only that fits.
     /// </summary>
-    public static void Down(Board board, Box area, Box shows, IReadOnlyList<Shape> panels, StyleSheet styles)
+    /// <param name="board">The drawing, whose lines and words are in the way.</param>
+    /// <param name="area">Where the bar may stand.</param>
+    /// <param name="shows">Where the template is.</param>
+    /// <param name="panels">The template's panels.</param>
+    /// <param name="styles">Fonts, colours and lines.</param>
+    /// <returns>Whether there was room; a page full of small templates may have none.</returns>
+    public static bool Down(Board board, Box area, Box shows, IReadOnlyList<Shape> panels, StyleSheet styles)
+    {
+        area = area with { Left = area.Left + Inset };
+        var label = Words("50 mm", styles, true);
+        foreach (var wide in new[] { label.Width, 0 })
+        {
+            var (width, height) = ((2 * Tick) + wide, Metric + 0.4);
+            if (Free(board.Room, area, shows, panels, width, height) is not { } middle)
+                continue;
+            var stroke = new Stroke(styles.Lines.Cut, styles.Lines.FoldWidth);
+            var x = middle.X - (width / 2) + Tick;
+            var (top, bottom) = (middle.Y - (Metric / 2), middle.Y + (Metric / 2));
+            board.Line(new Segment(new Point(x, top), new Point(x, bottom)), stroke);
+            foreach (var end in new[] { top, bottom })
+                board.Line(new Segment(new Point(x - Tick, end), new Point(x + Tick, end)), stroke);
+            board.Room.Take(Box.Around(middle.X, middle.Y, width, height));
+            if (wide > 0)
+                board.Write(label, x + 0.6 + (label.Width / 2), middle.Y, styles.Palette.Text);
+            return true;
+        }
+
+        return false;
+    }
+
+    private static Point? Free(Room room, Box area, Box shows, IReadOnlyList<Shape> panels, double width, double height)
     {
         const int columns = 48;
         const int rows = 24;
-        var label = Words("50 mm", styles, true);
-        var (width, height) = ((2 * Tick) + label.Width, Metric + 0.4);
-        area = area with { Left = area.Left + Inset };
         Point? best = null;
         var least = double.MaxValue;
+        if (area.Width < width || area.Height < height)
+            return null;
         for (var row = 0; row <= rows; row++)
         {
             for (var column = 0; column <= columns; column++)
@@ -49,24 +78,12 @@ internal static class ScaleCheck
                 var cost = (column * 0.5) + row;
                 if (cost < least && shows.Meets(box))
                     cost += panels.Any(panel => panel.Holds(at)) ? 300 : 100;
-                if (cost < least && !board.Room.IsFree(box.Grown(0.5)))
-                    cost += 1000;
-                if (cost < least)
+                if (cost < least && room.IsFree(box.Grown(0.5)))
                     (best, least) = (at, cost);
             }
         }
 
-        if (best is not { } middle)
-            return;
-        var stroke = new Stroke(styles.Lines.Cut, styles.Lines.FoldWidth);
-        var x = middle.X - (width / 2) + Tick;
-        var (top, bottom) = (middle.Y - (Metric / 2), middle.Y + (Metric / 2));
-        board.Line(new Segment(new Point(x, top), new Point(x, bottom)), stroke);
-        foreach (var end in new[] { top, bottom })
-            board.Line(new Segment(new Point(x - Tick, end), new Point(x + Tick, end)), stroke);
-        board.Room.Take(Box.Around(middle.X, middle.Y, width, height));
-        var beside = new Point(x + 0.6 + (label.Width / 2), middle.Y);
-        board.Write(label, beside.X, beside.Y, styles.Palette.Text);
+        return best;
     }
 
     private static Label Words(string text, StyleSheet styles, bool upwards) =>

@@ -16,26 +16,31 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var frame = new PageFrame(job, shared.Lying);
         var words = job.Words;
         frame.Heading(words.Say("template.shared"), "", frame.Right - frame.Left);
-        frame.Line(words.Say("template.shared-stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say("template.side-shared"), frame.Right - frame.Left);
+        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say("template.side_shared"), frame.Right - frame.Left);
         if (job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay)
-            frame.Line(words.Say("template.one-way"), frame.Right - frame.Left);
+            frame.Line(words.Say("template.one_way"), frame.Right - frame.Left);
         frame.Foot(number, count);
         var contents = shared.Places.SelectMany(Place).ToList();
         var board = new Board();
         foreach (var place in shared.Places)
         {
-            var sheet = Sheet(place);
-            board.Room.Take(sheet.Grown(1));
+            board.Room.Add(Template(place).Sides);
             board.Room.Take(new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height));
         }
 
-        ScaleCheck.Down(board, frame.Area, default, [], job.Styles);
-        contents.Add(new FixedContent(Role.Figure, board.Items, words.Say("alt.scale-down"))
+        if (ScaleCheck.Down(board, frame.Area, frame.Area, [.. shared.Places.Select(Template)], job.Styles))
         {
-            Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
-        });
+            contents.Add(new FixedContent(Role.Figure, board.Items, words.Say("alternative.scale_down"))
+            {
+                Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
+            });
+        }
+
         return frame.Finish(contents, destination, bookmark, level);
     }
+
+    private static Shape Template(SharedPlace place) =>
+        Shape.Of(place.Part.Piece.Outline, TemplatePainter.PlacingOf(place.Part.Piece, place.Turned, place.PageX, place.PageY));
 
     private static Box Sheet(SharedPlace place)
     {
@@ -53,7 +58,7 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         if (part.Piece.Panels.Count > 1)
             painter.DrawWords(board, sheet);
         painter.DrawHatching(board);
-        yield return new FixedContent(Role.Figure, board.Items, job.Words.Say("alt.small-template", ("piece", part.Piece.Name), ("size", job.SizeOf(part))))
+        yield return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.small_template", ("piece", part.Piece.Name), ("size", job.SizeOf(part))))
         {
             Box = (sheet.Left, sheet.Top, sheet.Width, sheet.Height),
         };
@@ -61,13 +66,15 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var room = place.Label.Width > 0
             ? new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height)
             : sheet.Grown(-1.5);
-        var name = part.Hand switch
+        // Where the two hands have names of their own, these say it already.
+        var paired = part.Hand != Hand.Either && job.Kit.Parts.Any(other => other.Hand != part.Hand && other.Piece.Name == part.Piece.Name);
+        var name = (paired ? part.Hand : Hand.Either) switch
         {
-            Hand.Left => job.Words.Say("template.left-hand", ("piece", part.Piece.Name)),
-            Hand.Right => job.Words.Say("template.right-hand", ("piece", part.Piece.Name)),
+            Hand.Left => job.Words.Say("template.left_hand", ("piece", part.Piece.Name)),
+            Hand.Right => job.Words.Say("template.right_hand", ("piece", part.Piece.Name)),
             _ => part.Piece.Name,
         };
-        var cut = job.Words.Say("template.cut-count", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)));
+        var cut = job.Words.Say("template.cut_count", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)));
         yield return new FixedContent(Role.P, [.. Words(room, name, cut, job.SizeOf(part))]);
     }
 

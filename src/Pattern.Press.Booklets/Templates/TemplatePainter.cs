@@ -69,15 +69,12 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
         // The same lines on every page of a template, so that hatching meets too.
         var origin = placing.Put(new Point(0, 0));
         foreach (var glue in piece.GlueAreas)
-        {
-            var stroke = new Stroke(lines.Glue, lines.ThinWidth);
-            if (glue.Side == SheetSide.Away)
-                stroke = stroke with { Dash = DrawingStrokes.HiddenDash };
-            Hatch([Shape.Of(glue.Outline, placing)], GlueSpacing, [true], stroke);
-        }
+            Hatch([Shape.Of(glue.Outline, placing)], GlueSpacing, [true], DrawingStrokes.Glue(lines, glue.Side));
 
+        // Large areas of waste take little ink.
+        var faint = new Stroke(TileMap.Lighter(lines.Waste), lines.ThinWidth * 0.7);
         foreach (var waste in piece.Waste)
-            Hatch([Shape.Of(waste.Outline, placing), .. waste.Holes.Select(hole => Shape.Of(hole, placing))], WasteSpacing, [true, false], new Stroke(lines.Waste, lines.ThinWidth * 0.7));
+            Hatch([Shape.Of(waste.Outline, placing), .. waste.Holes.Select(hole => Shape.Of(hole, placing))], WasteSpacing, [true, false], faint);
 
         void Hatch(IEnumerable<Shape> loops, double spacing, bool[] ways, Stroke stroke)
         {

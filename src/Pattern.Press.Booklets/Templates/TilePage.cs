@@ -13,7 +13,13 @@ namespace Pattern.Press.Booklets.Templates;
 internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Seam> seams, Tile tile)
 {
     private const double MapWidth = 34;
-    private const double LetterAway = 4.6;
+
+    // How far beside the seam and along it a mark's letter may stand, the best first.
+    private static readonly (double Away, double Along)[] LetterPlaces =
+    [
+        (4.6, -2.8), (4.6, 2.8), (3.6, -4), (3.6, 4), (2.4, -5.6), (2.4, 5.6), (6, -2.8), (6, 2.8), (6.4, 0), (5, -4.8), (5, 4.8),
+    ];
+
 
     public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
     {
@@ -74,11 +80,13 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         }
 
         foreach (var seam in mine)
+            WriteLetters(board, seam, x, y, shows);
+        foreach (var seam in mine)
             WriteAlong(board, seam, x, y, shows);
         painter.DrawWords(board, stays);
         ScaleCheck.Down(board, frame.Area, shows, [.. piece.Panels.Select(panel => Shape.Of(panel.Outline, placing))], styles);
         painter.DrawHatching(board);
-        return new FixedContent(Role.Figure, board.Items, job.Words.Say("alt.template", ("piece", piece.Name), ("tile", TileNames.Of(tile)), ("tiles", TileNames.Range(plan))))
+        return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.template", ("piece", piece.Name), ("tile", TileNames.Of(tile)), ("tiles", TileNames.Range(plan))))
         {
             Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
         };
@@ -95,11 +103,31 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         {
             var centre = mark.At + new Point(x, y);
             RegistrationMark.Draw(board, centre, area, stroke);
-            // Each page carries the letter on the side that stays in sight.
-            var away = (seam.First == tile ? -1 : 1) * LetterAway;
-            var at = centre + (seam.Upright ? new Point(away, -2.6) : new Point(-3.2, away));
+        }
+    }
+
+    // Each page carries the letters on the side that stays in sight, beside the mark where no line is in the way.
+    private void WriteLetters(Board board, Seam seam, double x, double y, Box shows)
+    {
+        var side = seam.First == tile ? -1 : 1;
+        foreach (var mark in seam.Marks)
+        {
+            var centre = mark.At + new Point(x, y);
             var label = new Label([mark.Letter], job.Styles.Text.Bold, Math.Max(8, job.Styles.Scale.Drawing + 1), job.Styles.Language);
-            board.Write(label, at.X, at.Y, job.Styles.Palette.Text);
+            Point? best = null;
+            foreach (var (away, along) in LetterPlaces)
+            {
+                var at = centre + (seam.Upright ? new Point(side * away, along) : new Point(along, side * away));
+                var box = label.BoxAt(at.X, at.Y).Grown(0.2);
+                best ??= at;
+                if (!shows.Holds(box) || !board.Room.IsFree(box))
+                    continue;
+                best = at;
+                break;
+            }
+
+            if (best is { } place)
+                board.Write(label, place.X, place.Y, job.Styles.Palette.Text);
         }
     }
 

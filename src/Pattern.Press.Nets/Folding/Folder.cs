@@ -24,6 +24,40 @@ public static class Folder
         return Make(tree, hinge => angles[hinge.Fold]);
     }
 
+    /// <summary>
+    /// Folds a piece part of the way in the order that hands fold it: first the tabs, then the walls, last the panels that
+    /// go all the way over, such as inner walls, those that face each other together. A piece whose panels form loops moves as a whole, as in
+    /// <see cref="Pose(Piece, double)"/>.
+    /// </summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="opening">How far it is folded: 0 flat, 1 finished. Each of the steps there are takes an equal share.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The opening is outside 0 to 1.</exception>
+    public static Pose InOrder(Piece piece, double opening)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        var tree = new HingeTree(piece);
+        if (tree.Loops.Count > 0 || opening is not (> 0 and < 1))
+            return Pose(piece, opening);
+        var ranks = tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => Rank(hinge, piece));
+        var steps = ranks.Values.Distinct().Order().ToList();
+        return Make(tree, hinge =>
+        {
+            var share = (opening * steps.Count) - steps.IndexOf(ranks[hinge.Fold]);
+            return hinge.Fold.Angle * Math.Clamp(share, 0, 1);
+        });
+    }
+
+    // Panels that go all the way over pass through each other's way at the corners, so those that face each other go
+    // together and the others after them: by the way their folds run, from 0 to below 180 degrees.
+    private static double Rank(Hinge hinge, Piece piece)
+    {
+        if (hinge.Fold.Angle <= 179)
+            return piece.Panels[hinge.Turning].Role == PanelRole.Tab ? 0 : 1;
+        var along = hinge.To - hinge.From;
+        var heading = Math.Round(Math.Atan2(along.Y, along.X) * 180 / Math.PI, 3);
+        return 2 + (((heading % 180) + 180) % 180 / 180);
+    }
+
     /// <summary>Folds a piece to given angles, whether or not its loops close.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="angle">

@@ -56,6 +56,9 @@ public readonly record struct RigidMotion(Vector3d XAxis, Vector3d YAxis, Vector
         }
     }
 
+    /// <summary>Where the axes turn to, and the shift.</summary>
+    public override string ToString() => $"x to {XAxis}, y to {YAxis}, z to {ZAxis}, shifted by {Shift}";
+
     private static (double Sine, double Cosine) SineCosine(double degrees) => (((degrees % 360) + 360) % 360) switch
     {
         0 => (0, 1),

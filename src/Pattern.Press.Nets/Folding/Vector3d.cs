@@ -37,6 +37,9 @@ public readonly record struct Vector3d(double X, double Y, double Z)
     /// <summary>The point a part of the way to another: 0 here, 1 there.</summary>
     public Vector3d Towards(Vector3d other, double part) => this + ((other - this) * part);
 
+    /// <summary>The coordinates, as <c>(1, 2, 3)</c>.</summary>
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y}, {Z})");
+
     public static Vector3d operator +(Vector3d a, Vector3d b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
 
     public static Vector3d operator -(Vector3d a, Vector3d b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);

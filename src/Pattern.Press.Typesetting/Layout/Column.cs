@@ -13,6 +13,9 @@ internal sealed record Column
     // Below about fifty letters to a line, words stand too far apart when they are made to fill it.
     private const double NarrowestJustifiedEms = 24;
 
+    // Ragged lines of more than about 95 letters are hard to find the way back from; the room stays free.
+    private const double WidestRaggedEms = 37;
+
     public required LayoutSession Session { get; init; }
 
     /// <summary>From the left of the text area, in millimetres.</summary>
@@ -62,7 +65,8 @@ internal sealed record Column
         paragraph.AttachTo(element);
         Check(paragraph, Width);
         var justified = Session.Styles.Justified && MayJustify && !isHeading && Width >= NarrowestJustifiedEms * look.Size * TextStyle.Point;
-        var lines = paragraph.Break(Width, justified);
+        var measure = Session.Styles.Justified ? Width : Math.Min(Width, WidestRaggedEms * look.Size * TextStyle.Point);
+        var lines = paragraph.Break(measure, justified);
         for (var i = 0; i < lines.Count; i++)
         {
             // Two lines at least stay together at either end of a paragraph; a heading is never parted.

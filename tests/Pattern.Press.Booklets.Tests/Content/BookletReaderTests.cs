@@ -201,7 +201,7 @@ public sealed class BookletReaderTests : IDisposable
     public void A_length_that_cannot_be_is_said(string length, string message, string advice)
     {
         var (source, problems) = _folder.ReadWith("  width: 80 mm", "  width: " + length);
-        Assert.Null(source);
+        Assert.False(source!.CanBeFitted);
         Found.One(problems, "booklet.md", 7, 10, message, advice);
     }
 
@@ -224,7 +224,7 @@ public sealed class BookletReaderTests : IDisposable
     {
         _folder.Write("booklet.md", "---\ntitle: A\nstructure: explosion-box\nstocks: {card: {name: Card, weight: 250 gsm, sheet: A4}}\n---\n");
         var (source, problems) = _folder.Read();
-        Assert.Null(source);
+        Assert.False(source!.CanBeFitted);
         Found.One(problems, "booklet.md", 1, 0, "How large the thing is is missing.", "“sizes”");
     }
 
@@ -287,7 +287,7 @@ public sealed class BookletReaderTests : IDisposable
     public void A_stock_that_cannot_be_is_said(string line, string instead, int atLine, int atColumn, string message, string advice)
     {
         var (source, problems) = _folder.ReadWith(line, instead);
-        Assert.Null(source);
+        Assert.False(source!.CanBeFitted);
         Found.One(problems, "booklet.md", atLine, atColumn, message, advice);
     }
 

@@ -42,7 +42,7 @@ public class TemplatePagesTests
             AssertWhole(part, plan, job.Kit);
             AssertPrintable(part, job.Page.Margin);
         },
-        iter: 30);
+        iter: 25);
 
     [Fact]
     public void Words_on_template_pages_touch_neither_words_nor_lines() => Jobs.Sample(
@@ -55,7 +55,7 @@ public class TemplatePagesTests
                 Assert.All(new Reading(items).Texts, text => Assert.True(text.Size >= 6));
             }
         },
-        iter: 20);
+        iter: 25);
 
     [Fact]
     public void Every_template_page_has_bars_of_50_mm_both_ways_and_2_in()

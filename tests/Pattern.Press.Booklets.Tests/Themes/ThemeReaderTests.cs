@@ -114,19 +114,6 @@ public sealed class ThemeReaderTests : IDisposable
         Assert.True(market.Scale.Title > handout.Scale.Title);
     }
 
-    [Theory]
-    [MemberData(nameof(Every))]
-    public void Every_theme_leaves_room_for_lines_that_can_be_read(string name)
-    {
-        var styles = Read(name);
-        foreach (var width in new[] { 210.0, 215.9 })
-        {
-            // Between 45 and 95 letters; a letter of running text is about 0.45 em wide. Common practice, no source.
-            var letters = (width - styles.Spacing.Left - styles.Spacing.Right) / (styles.Scale.Body * 0.45 * 25.4 / 72);
-            Assert.InRange(letters, 45, 95);
-        }
-    }
-
     [Fact]
     public void A_theme_that_is_not_there_is_said_with_the_nearest_that_is()
     {

@@ -1,5 +1,6 @@
 using CsCheck;
 using Pattern.Press.Nets.Folding;
+using Pattern.Press.Nets.Folding.Proofs;
 using static Pattern.Press.Nets.Tests.Sheets;
 
 namespace Pattern.Press.Nets.Tests.Folding;
@@ -83,6 +84,37 @@ public sealed class FolderTests
             Assert.Equal(0, motion.Inverse.Apply(motion.Apply(point)).DistanceTo(point), 9);
             Assert.Equal(0, motion.After(motion.Inverse).Apply(point).DistanceTo(point), 9);
         }, iter: 200);
+
+    [Fact]
+    public void Hands_fold_tabs_first_then_walls_and_last_the_inner_walls_two_by_two()
+    {
+        var wall = Lid.Folds.First(fold => fold.Parent == "top");
+        var tab = Lid.Folds.First(fold => Lid.Panel(fold.Child).Role == PanelRole.Tab);
+        var inner = Lid.Folds.Where(fold => fold.Angle == 180).ToArray();
+        var quarter = Folder.InOrder(Lid, 0.25).Angles;
+        Assert.Equal((90.0, 0.0, 0.0), (quarter[tab], quarter[wall], quarter[inner[0]]));
+        var half = Folder.InOrder(Lid, 0.5).Angles;
+        Assert.Equal((90.0, 90.0, 0.0), (half[tab], half[wall], half[inner[0]]));
+        var most = Folder.InOrder(Lid, 0.75).Angles;
+        Assert.Equal([0, 0, 180, 180], inner.Select(fold => most[fold]).Order());
+        Assert.Equal(Folder.Finished(Lid).Angles.Values, Folder.InOrder(Lid, 1).Angles.Values);
+    }
+
+    [Fact]
+    public void In_the_order_of_hands_nothing_passes_through_anything()
+    {
+        var lid = DoubleLid(Mm(80), Mm(60), Mm(22), 10, Mm(1.5m)).Build();
+        for (var i = 0; i <= 40; i++)
+            Assert.Empty(Crossings.Of(Folder.InOrder(lid, i / 40.0).Panels));
+        Assert.NotEmpty(Crossings.Of(Folder.Pose(lid, 0.75).Panels));
+    }
+
+    [Fact]
+    public void Points_and_moves_say_where_they_are()
+    {
+        Assert.Equal("(1, -2.5, 0)", new Vector3d(1, -2.5, 0).ToString());
+        Assert.Equal("x to (1, 0, 0), y to (0, 1, 0), z to (0, 0, 1), shifted by (1, 2, 3)", RigidMotion.By(new(1, 2, 3)).ToString());
+    }
 
     [Theory]
     [InlineData(-0.01)]

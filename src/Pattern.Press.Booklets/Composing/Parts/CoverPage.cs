@@ -50,10 +50,12 @@ internal sealed class CoverPage(BookletContext context, ValueText values)
         var footTop = foot - ((size.Count + maker.Count) * leading) - 2;
 
         var room = footTop - fieldHeight - 16;
-        var drawn = FinishedFigure.Cover(context).Draw(measure, room, _styles);
+        var solid = new FinishedFigure(context, values);
+        var drawing = solid.Finished();
+        var drawn = drawing.Draw(measure, room, _styles);
         var x = left + ((measure - drawn.Width) / 2);
         var drawingTop = fieldHeight + 8 + ((room - drawn.Height) / 2);
-        _contents.Add(new FixedContent(Role.Figure, [new GroupItem(Transform.Move(x, drawingTop), null, drawn.Items)], FinishedFigure.AlternativeText(context, values))
+        _contents.Add(new FixedContent(Role.Figure, [new GroupItem(Transform.Move(x, drawingTop), null, drawn.Items)], solid.Describe(drawing))
         {
             Box = (x, drawingTop, drawn.Width, drawn.Height),
         });

@@ -8,7 +8,7 @@ internal sealed class FoldWords(IFigureWords words, StyleSheet styles)
 {
     /// <summary>The word for a fold's direction.</summary>
     public string Of(Fold fold) => words.Say(
-        (fold.Direction == FoldDirection.Valley ? "figure.fold.valley" : "figure.fold.mountain") + (fold.Angle >= 179.99 ? "-flat" : ""));
+        (fold.Direction == FoldDirection.Valley ? "drawing.fold.valley" : "drawing.fold.mountain") + (fold.Angle >= 179.99 ? "_flat" : ""));
 
     /// <summary>Writes along one fold for each pair of kinds of panels that meet, the longest that has room.</summary>
     public void DrawPerKind(Board board, Placing placing, Piece piece)

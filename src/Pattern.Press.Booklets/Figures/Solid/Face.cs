@@ -24,7 +24,11 @@ public enum Surface
 /// <param name="Front">What the front is made of.</param>
 /// <param name="Back">What the back is made of; null when nobody sees it, as inside a solid body.</param>
 /// <param name="Owner">A number that faces of one panel or body have in common.</param>
-public sealed record Face(IReadOnlyList<Vector3d> Corners, Vector3d Normal, Surface Front, Surface? Back, int Owner);
+public sealed record Face(IReadOnlyList<Vector3d> Corners, Vector3d Normal, Surface Front, Surface? Back, int Owner)
+{
+    /// <summary>A pattern printed on the front; null for none.</summary>
+    public SpotPattern? Pattern { get; init; }
+}
 
 /// <summary>What a line in space is.</summary>
 public enum LineKind

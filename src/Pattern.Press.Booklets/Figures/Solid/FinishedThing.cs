@@ -52,33 +52,53 @@ public sealed class FinishedThing
         }
     }
 
-    /// <summary>The closed thing, its lid on.</summary>
-    public Scene Closed()
+    /// <summary>How high above its place on the closed box the lid is drawn, in millimetres, so that it is clear of the item.</summary>
+    public double LidLift
     {
-        var scene = new Scene { Ground = 0 };
-        Add(scene, Standing(Box, 1), SheetSide.Facing);
-        if (LidOn() is { } lid)
-            Add(scene, lid, SheetSide.Away);
-        return scene;
+        get
+        {
+            if (LidOn() is not { } lid)
+                return 0;
+            var brim = lid.Panels.Min(panel => panel.Corners.Min(corner => corner.Z));
+            var (width, depth, _) = Outside;
+            return Math.Max(0, ItemTop - brim) + (1.0 * Math.Max(width, depth));
+        }
     }
 
-    /// <summary>The thing with its walls part of the way open and the item inside.</summary>
-    /// <param name="opening">How far the walls stand up: 0 flat, 1 closed.</param>
-    /// <param name="lid">Where the lid is, measured from its place on the closed box; null leaves it out.</param>
-    public Scene Open(double opening, RigidMotion? lid)
+    // Where the item's upper side is when it stands inside.
+    private double ItemTop => (_item?.Height.Millimetres ?? 0)
+        + (Platform is null ? 0 : UpsideDown(Platform, 1).Panels.Max(panel => panel.Corners.Max(corner => corner.Z)));
+
+    /// <summary>Adds the closed thing, its lid on.</summary>
+    /// <param name="scene">The scene.</param>
+    /// <param name="at">Where its middle stands on the ground.</param>
+    public void AddClosed(Scene scene, Vector3d at)
     {
-        var scene = new Scene { Ground = 0 };
-        Add(scene, Standing(Box, opening), SheetSide.Facing);
-        var floor = Hair;
+        ArgumentNullException.ThrowIfNull(scene);
+        var place = RigidMotion.By(at);
+        Add(scene, Standing(Box, 1).Moved(place), SheetSide.Facing);
+        if (LidOn() is { } lid)
+            Add(scene, lid.Moved(place), SheetSide.Away);
+    }
+
+    /// <summary>Adds the thing with its walls part of the way open and the item inside, its lid lifted off.</summary>
+    /// <param name="scene">The scene.</param>
+    /// <param name="at">Where its middle stands on the ground.</param>
+    /// <param name="opening">How far the walls stand up: 0 flat, 1 closed.</param>
+    public void AddOpen(Scene scene, Vector3d at, double opening)
+    {
+        ArgumentNullException.ThrowIfNull(scene);
+        var place = RigidMotion.By(at);
+        Add(scene, Standing(Box, opening).Moved(place), SheetSide.Facing);
+        var floor = 2 * Hair;
         if (Platform is not null)
         {
-            var platform = UpsideDown(Platform, 1, 0);
-            platform = platform.Moved(RigidMotion.By(Vector3d.UnitZ * (2 * Hair)));
+            var platform = UpsideDown(Platform, 1).Moved(RigidMotion.By(at + (Vector3d.UnitZ * floor)));
             Add(scene, platform, SheetSide.Away);
-            floor = platform.Panels.Max(panel => panel.Corners.Max(corner => corner.Z)) + Hair;
+            floor = platform.Panels.Max(panel => panel.Corners.Max(corner => corner.Z)) - at.Z + (2 * Hair);
         }
 
-        var foot = Vector3d.UnitZ * (floor + Hair);
+        var foot = at + (Vector3d.UnitZ * floor);
         if (_item is { Shape: ItemShape.Round })
         {
             scene.AddRound(foot, _item.Width.Millimetres, _item.Height.Millimetres);
@@ -89,22 +109,8 @@ public sealed class FinishedThing
             scene.AddBlock(foot, width, depth, _item.Height.Millimetres);
         }
 
-        if (lid is { } moved && LidOn() is { } on)
-            Add(scene, on.Moved(moved), SheetSide.Away);
-        return scene;
-    }
-
-    /// <summary>A piece alone, standing on its root, its facing side up or down.</summary>
-    /// <param name="piece">The piece.</param>
-    /// <param name="opening">How far it is folded: 0 flat, 1 finished.</param>
-    /// <param name="upsideDown">Whether its facing side looks down.</param>
-    public static Scene Alone(Piece piece, double opening, bool upsideDown)
-    {
-        var scene = new Scene();
-        var pose = upsideDown ? UpsideDown(piece, opening, 0) : Standing(piece, opening);
-        scene.Add(pose);
-        scene.Ground = pose.Panels.Min(panel => panel.Corners.Min(corner => corner.Z));
-        return scene;
+        if (LidOn() is { } lid)
+            Add(scene, lid.Moved(RigidMotion.By(at + (Vector3d.UnitZ * LidLift))), SheetSide.Away);
     }
 
     // An item lies the way that its longer side goes along the longer side of the floor.
@@ -117,17 +123,19 @@ public sealed class FinishedThing
 
     private void Add(Scene scene, Pose pose, SheetSide side) => scene.Add(pose, MatPlacing.On(pose.Piece, _kit.Parts), side);
 
-    private static Pose Standing(Piece piece, double opening)
+    /// <summary>A piece folded in the order of hands, the middle of its root at the origin, its facing side up.</summary>
+    internal static Pose Standing(Piece piece, double opening)
     {
-        var pose = Layers.Apart(Folder.Pose(piece, opening), Hair);
+        var pose = Layers.Apart(Folder.InOrder(piece, opening), Hair);
         return pose.Moved(RigidMotion.By(-Vector3d.OnSheet(pose.Root.Panel.Outline.Bounds.Centre)));
     }
 
-    private static Pose UpsideDown(Piece piece, double opening, double clearance)
+    /// <summary>The same turned over, standing on the ground.</summary>
+    internal static Pose UpsideDown(Piece piece, double opening)
     {
         var pose = Standing(piece, opening).Moved(RigidMotion.Turn(default, Vector3d.UnitX, 180));
         var lowest = pose.Panels.Min(panel => panel.Corners.Min(corner => corner.Z));
-        return pose.Moved(RigidMotion.By(Vector3d.UnitZ * (clearance - lowest)));
+        return pose.Moved(RigidMotion.By(Vector3d.UnitZ * -lowest));
     }
 
     private Pose? LidOn()

@@ -1,7 +1,7 @@
 namespace Pattern.Press.Booklets.Figures.Solid;
 
 /// <summary>How a visible line stands in the drawing.</summary>
-internal enum LineRank
+public enum LineRank
 {
     /// <summary>Behind it on one side is nothing, or something farther away.</summary>
     Outline,
@@ -11,10 +11,14 @@ internal enum LineRank
 }
 
 /// <summary>A visible stretch of a line.</summary>
-internal readonly record struct SeenLine(Seen From, Seen To, LineKind Kind, LineRank Rank);
+/// <param name="From">One end, as it appears.</param>
+/// <param name="To">The other end.</param>
+/// <param name="Kind">What the line is.</param>
+/// <param name="Rank">How it stands in the drawing.</param>
+public readonly record struct SeenLine(Seen From, Seen To, LineKind Kind, LineRank Rank);
 
 /// <summary>Finds what is seen of lines, exactly: each surface hides a stretch of each line, and what is left is visible.</summary>
-internal sealed class LineVisibility
+public sealed class LineVisibility
 {
     /// <summary>Layers lie at least this far from each other, in millimetres; a nearer surface is the line's own.</summary>
     private const double Slack = 0.03;
@@ -22,9 +26,13 @@ internal sealed class LineVisibility
     /// <summary>A surface this near to a line, in millimetres, touches it.</summary>
     private const double Touching = 0.35;
 
+    /// <summary>Stretches shorter than this, in millimetres, are left out.</summary>
+    private const double Sliver = 0.15;
+
     private readonly SeenFace[] faces;
     private readonly double aside;
 
+    /// <summary>Prepares to look at lines among surfaces.</summary>
     public LineVisibility(IEnumerable<Face> faces, Axonometry view)
     {
         this.faces = [.. faces.Where(face => PaintOrder.IsSeen(face, view)).Select(face => new SeenFace(face, view))];
@@ -33,10 +41,11 @@ internal sealed class LineVisibility
         aside = Math.Max(extent * 1e-3, 0.05);
     }
 
+    /// <summary>The place they are seen from.</summary>
     public Axonometry View { get; }
 
-    /// <summary>The visible stretches of lines.</summary>
-    public List<SeenLine> Of(IEnumerable<SpaceLine> lines)
+    /// <summary>The visible stretches of lines, in the order of the lines.</summary>
+    public IReadOnlyList<SeenLine> Of(IEnumerable<SpaceLine> lines)
     {
         var seen = new List<SeenLine>();
         var hidden = new List<(double From, double To)>();
@@ -68,8 +77,8 @@ internal sealed class LineVisibility
 
             void Add(double start, double end)
             {
-                // Slivers between two surfaces that hide neighbouring stretches are rounding.
-                if ((end - start) * length < 0.02)
+                // Where a hidden line starts from a corner that is seen, its first bit lies within the slack.
+                if ((end - start) * length < Sliver && length > Sliver)
                     return;
                 var rank = line.Kind switch
                 {

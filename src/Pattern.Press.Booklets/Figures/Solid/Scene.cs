@@ -107,15 +107,20 @@ public sealed class Scene
         const double Hair = 0.05;
         var outwards = panel.Facing * (side == SheetSide.Facing ? 1 : -1);
         var corners = outline.Select(corner => panel.At(corner) + (outwards * Hair)).ToArray();
-        AddFlat(corners, outwards, Surface.Mat, null, _owners++);
+        var (across, down) = (panel.Motion.XAxis, panel.Motion.YAxis);
+        var (left, right) = (corners.Min(across.Dot), corners.Max(across.Dot));
+        var (low, high) = (corners.Min(down.Dot), corners.Max(down.Dot));
+        var level = outwards.Dot(corners[0]);
+        var middle = (across * ((left + right) / 2)) + (down * ((low + high) / 2)) + (outwards * level);
+        AddFlat(corners, outwards, Surface.Mat, null, _owners++, new SpotPattern(middle, across, down, (right - left) / 2, (high - low) / 2));
         for (var i = 0; i < corners.Length; i++)
             _lines.Add(new SpaceLine(corners[i], corners[(i + 1) % corners.Length], LineKind.Mat));
     }
 
-    private void AddFlat(IReadOnlyList<Vector3d> corners, Vector3d normal, Surface front, Surface? back, int owner)
+    private void AddFlat(IReadOnlyList<Vector3d> corners, Vector3d normal, Surface front, Surface? back, int owner, SpotPattern? pattern = null)
     {
         foreach (var part in ConvexParts.Of(corners, normal))
-            _faces.Add(new Face(part, normal, front, back, owner));
+            _faces.Add(new Face(part, normal, front, back, owner) { Pattern = pattern });
     }
 
     // The panel's outline in stretches, each a fold or a cut. A fold is one line for both its panels: it is taken from its

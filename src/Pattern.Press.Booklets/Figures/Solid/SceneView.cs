@@ -10,8 +10,11 @@ internal sealed class SceneView
     /// <summary>Surfaces are painted this much larger, in millimetres on paper, so that no light shows between parts of one.</summary>
     private const double Bleed = 0.1;
 
+    /// <summary>Smaller spots are left out, in millimetres on paper: they would only soil the tint.</summary>
+    private const double LeastSpot = 0.2;
+
     private readonly IReadOnlyList<Face> painted;
-    private readonly List<SeenLine> lines;
+    private readonly IReadOnlyList<SeenLine> lines;
     private readonly Scene scene;
 
     public SceneView(Scene scene, Axonometry view)
@@ -50,7 +53,11 @@ internal sealed class SceneView
         foreach (var shadow in ShadowCorners())
             yield return Fill(shadow, tints.Shadow);
         foreach (var face in painted)
+        {
             yield return Fill(face.Corners, tints.Of(face));
+            if (face.Pattern is { } pattern && SpotPattern.Radius * scale > LeastSpot)
+                yield return Spots(face, pattern, tints.PatternOn(face));
+        }
 
         // The finest first, so that outlines lie over the ends of folds.
         foreach (var group in lines.GroupBy(line => StrokeOf(line, styles, tints)).OrderBy(group => group.Key.Width))
@@ -67,6 +74,25 @@ internal sealed class SceneView
         }
 
         PagePoint At(Seen seen) => new(x + ((seen.X - Left) * scale), y + ((seen.Y - Top) * scale));
+
+        GroupItem Spots(Face face, SpotPattern pattern, Colour colour)
+        {
+            var path = new PathBuilder();
+            foreach (var spot in pattern.Spots())
+            {
+                for (var i = 0; i < 12; i++)
+                {
+                    var (sine, cosine) = Math.SinCos(i * Math.PI / 6);
+                    var point = At(View.See(spot + (((pattern.Across * cosine) + (pattern.Down * sine)) * SpotPattern.Radius)));
+                    _ = i == 0 ? path.MoveTo(point.X, point.Y) : path.LineTo(point.X, point.Y);
+                }
+
+                path.Close();
+            }
+
+            var clip = PathBuilder.Polygon([.. face.Corners.Select(corner => At(View.See(corner)))]);
+            return new GroupItem(Transform.Identity, clip, [new PathItem(path.Build(), colour, null)]);
+        }
 
         PathItem Fill(IEnumerable<Vector3d> corners, Colour colour) =>
             new(PathBuilder.Polygon([.. corners.Select(corner => At(View.See(corner)))]), colour, new Stroke(colour, Bleed));

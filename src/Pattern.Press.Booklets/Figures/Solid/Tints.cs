@@ -17,7 +17,7 @@ internal sealed class Tints(StyleSheet styles, Axonometry view)
     public Colour Ink => styles.Lines.Cut;
 
     /// <summary>Lines inside a form.</summary>
-    public Colour FineInk => Mix(styles.Lines.Cut, styles.Lines.Card, 0.38);
+    public Colour FineInk => Mix(styles.Lines.Cut, styles.Lines.Card, 0.2);
 
     /// <summary>The shadow on the ground.</summary>
     public Colour Shadow => Mix(Colour.White, styles.Palette.Text, 0.075);
@@ -29,12 +29,15 @@ internal sealed class Tints(StyleSheet styles, Axonometry view)
         return Shade(Base(front ? face.Front : face.Back ?? face.Front), Darkest + ((1 - Darkest) * lit));
     }
 
+    /// <summary>The colour of a pattern on a face.</summary>
+    public Colour PatternOn(Face face) => Mix(Of(face), styles.Palette.Accent, 0.42);
+
     private Colour Base(Surface surface) => surface switch
     {
         Surface.CardFacing => styles.Lines.Card,
         Surface.CardAway => styles.Lines.CardAway,
         Surface.Item => Mix(styles.Palette.Accent, Colour.White, 0.62),
-        _ => Mix(styles.Palette.Accent, styles.Lines.Card, 0.78),
+        _ => Mix(styles.Palette.Accent, styles.Lines.Card, 0.84),
     };
 
     public static Colour Mix(Colour a, Colour b, double part)

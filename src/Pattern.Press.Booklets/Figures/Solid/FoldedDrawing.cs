@@ -1,0 +1,51 @@
+using Pattern.Press.Nets;
+using Pattern.Press.Nets.Folding;
+using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Styles;
+
+namespace Pattern.Press.Booklets.Figures.Solid;
+
+/// <summary>One piece, folded part of the way or wholly, in axonometric projection.</summary>
+public sealed class FoldedDrawing : IDrawing
+{
+    private static readonly Axonometry View = new(32, 34);
+    private readonly SolidDrawing _drawing;
+
+    /// <summary>Draws a piece.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="opening">How far it is folded, in the order of hands: 0 flat, 1 finished.</param>
+    /// <param name="upsideDown">Whether its facing side looks down, as a platform stands in its box.</param>
+    /// <param name="mats">Mats on its panels.</param>
+    public FoldedDrawing(Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        var pose = upsideDown ? FinishedThing.UpsideDown(piece, opening) : FinishedThing.Standing(piece, opening);
+        var corners = pose.Panels.SelectMany(panel => panel.Corners).ToArray();
+        var scene = new Scene { Ground = corners.Min(corner => corner.Z) };
+        scene.Add(pose, mats, upsideDown ? SheetSide.Away : SheetSide.Facing);
+        _drawing = new SolidDrawing(scene, View);
+        Facts = new FoldedFacts(
+            piece, opening, upsideDown,
+            corners.Max(c => c.X) - corners.Min(c => c.X),
+            corners.Max(c => c.Y) - corners.Min(c => c.Y),
+            corners.Max(c => c.Z) - corners.Min(c => c.Z),
+            pose.Angles);
+    }
+
+    /// <summary>What is to be seen, with numbers, for a description in words.</summary>
+    public FoldedFacts Facts { get; }
+
+    /// <inheritdoc/>
+    public DrawnFigure Draw(double maxWidth, double maxHeight, StyleSheet styles) => _drawing.Draw(maxWidth, maxHeight, styles);
+}
+
+/// <summary>What a drawing of a folded piece shows, in numbers.</summary>
+/// <param name="Piece">The piece.</param>
+/// <param name="Opening">How far it is folded: 0 flat, 1 finished.</param>
+/// <param name="UpsideDown">Whether its facing side looks down.</param>
+/// <param name="Width">Its extent along the sheet's x, in millimetres.</param>
+/// <param name="Depth">Its extent along the sheet's y.</param>
+/// <param name="Height">Its height.</param>
+/// <param name="Angles">The angle of each fold, in degrees in its own direction.</param>
+public sealed record FoldedFacts(
+    Piece Piece, double Opening, bool UpsideDown, double Width, double Depth, double Height, IReadOnlyDictionary<Fold, double> Angles);
