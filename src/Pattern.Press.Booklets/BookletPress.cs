@@ -57,9 +57,10 @@ public sealed class BookletPress(Resources resources)
         var made = InParallel(papers, paper =>
         {
             var found = new Problems();
-            var book = new Composer(context, paper).Compose(found);
+            var fitted = context with { Styles = PaperFit.On(context.Styles, paper) };
+            var book = new Composer(fitted, paper).Compose(found);
             var misfits = new List<LayoutProblem>();
-            var document = BookLayout.LayOut(book, context.Styles, misfits);
+            var document = BookLayout.LayOut(book, fitted.Styles, misfits);
             foreach (var misfit in misfits)
                 found.Error(new Place(misfit.Source?.File ?? "booklet.md", misfit.Source?.Line ?? 0), misfit.Message);
             var templates = book.Parts.OfType<FixedPart>().Where(part => part.LabelPrefix is not null).Sum(part => part.Pages.Count);

@@ -51,6 +51,9 @@ internal sealed class LayoutSession
     /// <summary>Notes something that does not fit.</summary>
     public void Report(BlockSource? source, string message) => _problems.Add(new LayoutProblem(source, message));
 
+    /// <summary>How many problems were reported so far.</summary>
+    public int ProblemCount => _problems.Count;
+
     /// <summary>Tries something: if it does not come to be, what it found wrong does not count either.</summary>
     public bool Try(Func<bool> layout)
     {

@@ -24,9 +24,19 @@ internal static partial class FontCheck
     {
         var fonts = objects.Dictionary(objects.Dictionary(objects.Pages[index].Page, "Resources"), "Font");
         SortedSet<int>? codes = null;
+        var saved = new Stack<SortedSet<int>?>();
         foreach (var operation in objects.Operations(index))
         {
-            if (operation is SetFontAndSize set)
+            // The font belongs to what q saves and Q brings back (ISO 32000-1, 8.4.2).
+            if (operation.Operator == "q")
+            {
+                saved.Push(codes);
+            }
+            else if (operation.Operator == "Q")
+            {
+                codes = saved.Pop();
+            }
+            else if (operation is SetFontAndSize set)
             {
                 var number = fonts is null ? 0 : PdfObjects.Reference(fonts, set.Font.Data);
                 if (number == 0)

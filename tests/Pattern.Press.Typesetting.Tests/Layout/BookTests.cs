@@ -245,6 +245,23 @@ public class BookTests
 
     private static FixedPage Fixed() => new() { Width = 210, Height = 297, Contents = [] };
 
+    [Fact]
+    public void A_figure_too_wide_to_stand_beside_text_goes_below_it()
+    {
+        // Two fifths of the column are less than the drawing takes; the column itself is enough.
+        var document = BookPages.LayOut(80, 120, new BesideBlock([BookPages.Lines(12, "a")], new FigureBlock(new RigidDrawing(60), "A square.", []) { Width = FigureWidth.Full }));
+        var figure = BookPages.All(document.Structure).Single(element => element.Role == Role.Figure).Box!.Value;
+        Assert.Equal(TestStyles.Plain.Spacing.Left, figure.X, 0.01);
+        Assert.All(BookPages.WordsOf(document.Pages[0]), words => Assert.True(words.Y < figure.Y));
+    }
+
+    // A square that is as large as it is, like the one for checking a printer.
+    private sealed class RigidDrawing(double side) : IDrawing
+    {
+        public DrawnFigure Draw(double maxWidth, double maxHeight, StyleSheet styles) =>
+            new(side, side, [new PathItem(PathBuilder.Rectangle(0, 0, side, side), null, styles.Lines.CutStroke)]);
+    }
+
     private static (WordsOnPage[] Text, (double X, double Y, double Width, double Height) Box, string Shape) Beside(double width, int lines, double proportion)
     {
         var document = BookPages.LayOut(80, width, new BesideBlock([BookPages.Lines(lines, "a")], new FigureBlock(new SampleDrawing(proportion), "A sheet.", [])));

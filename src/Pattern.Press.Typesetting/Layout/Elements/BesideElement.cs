@@ -30,6 +30,7 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
     private static bool TryBeside(BesideBlock block, Column column, double textWidth, double figureWidth, StripList strips)
     {
         var trial = new StructureElement(Role.Div);
+        var problems = column.Session.ProblemCount;
         var figure = new StripList();
         var figureColumn = column.Inset(column.Width - figureWidth, 0) with { Parent = trial, Frame = null, MayJustify = false };
         var wide = block.Figure is FigureBlock drawing ? drawing with { Width = FigureWidth.Full } : block.Figure;
@@ -38,6 +39,10 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         textColumn.LayOut(block.Text, text);
         BlockElements.LayOut(wide, figureColumn, figure);
         if (figure.Count == 0 || text.Count == 0)
+            return false;
+
+        // What is too wide for half the column may well fit the whole.
+        if (column.Session.ProblemCount > problems)
             return false;
 
         var (_, textHeight) = Stacking.Stack(text.Strips);

@@ -1,0 +1,104 @@
+using System.Text.RegularExpressions;
+using Pattern.Press.Acceptance.Printed;
+using Pattern.Press.Nets;
+
+namespace Pattern.Press.Acceptance.Templates;
+
+/// <summary>A target that must meet its other half on another page.</summary>
+public readonly record struct Target(string Letter, Point Centre);
+
+/// <summary>What a maker sees on a template page: lines of several kinds, targets with letters, a heading.</summary>
+public sealed partial class TemplatePage
+{
+    // A cut is drawn at half a millimetre or more, a fold at a third; everything that is not to be worked on is thinner.
+    private const double LeastCutWidth = 0.45;
+    private const double LeastFoldWidth = 0.3;
+
+    // Of the circle of a target, and how far away its letter may be.
+    private const double Radius = 2.5;
+    private const double LetterReach = 8;
+
+    public TemplatePage(PrintedPage page)
+    {
+        ArgumentNullException.ThrowIfNull(page);
+        Page = page;
+        Lines = [.. page.Strokes.SelectMany(Read)];
+        Targets = [.. ReadTargets(page)];
+        (Name, Tile) = ReadHeading(page);
+    }
+
+    public PrintedPage Page { get; }
+
+    /// <summary>The bold words of the heading.</summary>
+    public string Name { get; }
+
+    /// <summary>A letter and a number for one of several pages; null on a page that stands alone.</summary>
+    public string? Tile { get; }
+
+    public IReadOnlyList<DrawnLine> Lines { get; }
+
+    public IReadOnlyList<Target> Targets { get; }
+
+    public IReadOnlyList<DrawnLine> Work => [.. Lines.Where(line => line.Kind != LineKind.Join)];
+
+    public IReadOnlyList<DrawnLine> Joins => [.. Lines.Where(line => line.Kind == LineKind.Join)];
+
+    /// <summary>Shaded strips that lie along a joining line: what goes under the next page.</summary>
+    public IEnumerable<PrintedFill> Laps => Page.Fills.Where(fill => fill.Points.Count >= 4 && Joins.Any(line => line.From.X == line.To.X || Math.Abs(line.From.X - line.To.X) < 0.001
+        ? Math.Abs(fill.Left - line.From.X) < 0.001 && Math.Abs(fill.Bottom - fill.Top - line.Length) < 0.001
+        : Math.Abs(fill.Top - line.From.Y) < 0.001 && Math.Abs(fill.Right - fill.Left - line.Length) < 0.001));
+
+    private static IEnumerable<DrawnLine> Read(PrintedStroke stroke)
+    {
+        LineKind? kind = stroke.Dash.Count switch
+        {
+            0 when stroke.Width >= LeastCutWidth => LineKind.Cut,
+            2 when stroke.Width >= LeastFoldWidth => LineKind.Valley,
+            4 when stroke.Width >= LeastFoldWidth => LineKind.Mountain,
+            6 => LineKind.Join,
+            _ => null,
+        };
+        return kind is { } known ? stroke.Lines.Select(line => new DrawnLine(known, line.From, line.To)) : [];
+    }
+
+    private static IEnumerable<Target> ReadTargets(PrintedPage page)
+    {
+        var letters = page.Runs.Where(run => Letter().IsMatch(run.Text)).ToArray();
+        foreach (var circle in page.Strokes.Where(stroke => stroke.Curves.Count > 0))
+        {
+            var centres = circle.Curves.Select(Centre).ToArray();
+            var centre = new Point(centres.Average(c => c.X), centres.Average(c => c.Y));
+            var radii = circle.Curves.SelectMany(curve => new[] { curve.From, curve.To }).Select(centre.DistanceTo).ToArray();
+            if (radii.Any(radius => Math.Abs(radius - Radius) > 0.01))
+                continue;
+            var nearest = letters.OrderBy(letter => letter.Middle.DistanceTo(centre)).FirstOrDefault();
+            Assert.True(nearest is not null && nearest.Middle.DistanceTo(centre) < LetterReach, $"Page {page.Label} has a target without a letter.");
+            yield return new Target(nearest!.Text, centre);
+        }
+    }
+
+    // Of an arc that is short of half a circle: where the lines across its two ends meet.
+    private static Point Centre(PrintedCurve curve)
+    {
+        var (a, b) = (curve.First - curve.From, curve.To - curve.Second);
+        var (across, other) = (new Point(-a.Y, a.X), new Point(-b.Y, b.X));
+        var away = curve.To - curve.From;
+        return curve.From + (across * (away.Cross(other) / across.Cross(other)));
+    }
+
+    private static (string Name, string? Tile) ReadHeading(PrintedPage page)
+    {
+        var largest = page.Runs.Max(run => run.Size);
+        var name = page.Runs.First(run => run.Size == largest);
+        var baseline = page.Runs.Where(run => Math.Abs(run.From.Y - name.From.Y) < 0.1).ToArray();
+        var tile = TileOfTiles().Match(PrintedPage.Joined(baseline.Where(run => run.Font != name.Font)));
+        return (PrintedPage.Joined(baseline.Where(run => run.Font == name.Font)), tile.Success ? tile.Groups["tile"].Value : null);
+    }
+
+    [GeneratedRegex("^[A-Z][0-9]*$")]
+    private static partial Regex Letter();
+
+    // As in “tile A1 of A1–B2”, in any language.
+    [GeneratedRegex(@"\b(?<tile>[A-Z]{1,2}\d{1,2})\b.*\b[A-Z]{1,2}\d{1,2}–[A-Z]{1,2}\d{1,2}\b")]
+    private static partial Regex TileOfTiles();
+}
