@@ -1,6 +1,7 @@
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Phrases;
 using Pattern.Press.Measure;
+using Pattern.Press.Nets.Folding.Proofs;
 using Pattern.Press.Structures;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Styles;
@@ -27,6 +28,9 @@ internal sealed record BookletContext
 
     /// <summary>The look.</summary>
     public required StyleSheet Styles { get; init; }
+
+    /// <summary>What was proven by folding the pieces of the primary fit.</summary>
+    public IReadOnlyList<FoldingProof> Folding { get; init; } = [];
 
     /// <summary>The fit that templates and figures are drawn from.</summary>
     public Model Primary => Source.Primary == UnitSystem.Metric ? Metric : Imperial;

@@ -21,6 +21,7 @@ internal static class Proofs
                     : Number(here.Least, context.Primary.Kit.Ruler);
                 return $"{(here.Holds ? "holds" : "FAILS")}: {here.Name}: {both}; at least {least}.";
             }),
+            .. FoldedPieces.Lines(context.Folding),
         ];
     }
 

@@ -77,21 +77,17 @@ internal sealed class SceneView
 
         GroupItem Spots(Face face, SpotPattern pattern, Colour colour)
         {
+            // Dots of a dashed line, in coordinates that lie on the mat: seen aslant they come out as ellipses.
             var path = new PathBuilder();
-            foreach (var spot in pattern.Spots())
-            {
-                for (var i = 0; i < 12; i++)
-                {
-                    var (sine, cosine) = Math.SinCos(i * Math.PI / 6);
-                    var point = At(View.See(spot + (((pattern.Across * cosine) + (pattern.Down * sine)) * SpotPattern.Radius)));
-                    _ = i == 0 ? path.MoveTo(point.X, point.Y) : path.LineTo(point.X, point.Y);
-                }
-
-                path.Close();
-            }
-
+            foreach (var (start, end, down) in pattern.Rows())
+                path.MoveTo(start, down).LineTo(end + (SpotPattern.Pitch * 0.01), down);
+            var middle = At(View.See(pattern.Middle));
+            var across = At(View.See(pattern.Middle + pattern.Across));
+            var below = At(View.See(pattern.Middle + pattern.Down));
+            var onMat = new Transform(across.X - middle.X, across.Y - middle.Y, below.X - middle.X, below.Y - middle.Y, middle.X, middle.Y);
+            var dots = new Stroke(colour, 2 * SpotPattern.Radius, [0, SpotPattern.Pitch], LineCap.Round);
             var clip = PathBuilder.Polygon([.. face.Corners.Select(corner => At(View.See(corner)))]);
-            return new GroupItem(Transform.Identity, clip, [new PathItem(path.Build(), colour, null)]);
+            return new GroupItem(Transform.Identity, clip, [new GroupItem(onMat, null, [new PathItem(path.Build(), null, dots)])]);
         }
 
         PathItem Fill(IEnumerable<Vector3d> corners, Colour colour) =>

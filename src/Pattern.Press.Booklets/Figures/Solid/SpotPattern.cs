@@ -16,17 +16,18 @@ public sealed record SpotPattern(Vector3d Middle, Vector3d Across, Vector3d Down
     /// <summary>The radius of a spot, in millimetres.</summary>
     public const double Radius = 1.1;
 
-    /// <summary>The middles of the spots whose middles lie on the rectangle around the mat.</summary>
-    public IEnumerable<Vector3d> Spots()
+    /// <summary>
+    /// The rows of spots on the rectangle around the mat, in millimetres from its middle: the first spot of the row, the
+    /// last, a <see cref="Pitch"/> apart, and how far down the row lies.
+    /// </summary>
+    public IEnumerable<(double Start, double End, double Down)> Rows()
     {
         var (rows, columns) = ((int)(HalfHeight / (Pitch / 2)), (int)(HalfWidth / (Pitch / 2)));
         for (var row = -rows; row <= rows; row++)
         {
-            for (var column = -columns; column <= columns; column++)
-            {
-                if (((row + column) & 1) == 0)
-                    yield return Middle + (Across * (column * Pitch / 2)) + (Down * (row * Pitch / 2));
-            }
+            var last = ((row + columns) & 1) == 0 ? columns : columns - 1;
+            if (last >= 0)
+                yield return (-last * Pitch / 2, last * Pitch / 2, row * Pitch / 2);
         }
     }
 }
