@@ -77,25 +77,46 @@ internal sealed class SceneView
 
         GroupItem Spots(Face face, SpotPattern pattern, Colour colour)
         {
+            // A face that others partly hide is painted in parts; each takes only the spots that show in it.
             var path = new PathBuilder();
+            PagePoint[] corners = [.. face.Corners.Select(corner => At(View.See(corner)))];
+            var rim = new PagePoint[12];
             foreach (var spot in pattern.Spots())
             {
-                for (var i = 0; i < 12; i++)
+                for (var i = 0; i < rim.Length; i++)
                 {
-                    var (sine, cosine) = Math.SinCos(i * Math.PI / 6);
-                    var point = At(View.See(spot + (((pattern.Across * cosine) + (pattern.Down * sine)) * SpotPattern.Radius)));
-                    _ = i == 0 ? path.MoveTo(point.X, point.Y) : path.LineTo(point.X, point.Y);
+                    var (sine, cosine) = Math.SinCos(i * Math.Tau / rim.Length);
+                    rim[i] = At(View.See(spot + (((pattern.Across * cosine) + (pattern.Down * sine)) * SpotPattern.Radius)));
                 }
 
+                if (LiesBeside(rim, corners))
+                    continue;
+                path.MoveTo(rim[0].X, rim[0].Y);
+                foreach (var point in rim.Skip(1))
+                    path.LineTo(point.X, point.Y);
                 path.Close();
             }
 
-            var clip = PathBuilder.Polygon([.. face.Corners.Select(corner => At(View.See(corner)))]);
-            return new GroupItem(Transform.Identity, clip, [new PathItem(path.Build(), colour, null)]);
+            return new GroupItem(Transform.Identity, PathBuilder.Polygon(corners), [new PathItem(path.Build(), colour, null)]);
         }
 
         PathItem Fill(IEnumerable<Vector3d> corners, Colour colour) =>
             new(PathBuilder.Polygon([.. corners.Select(corner => At(View.See(corner)))]), colour, new Stroke(colour, Bleed));
+    }
+
+    // Whether all of it is on the far side of an edge of a convex region, whichever way round the region's corners go.
+    private static bool LiesBeside(PagePoint[] rim, PagePoint[] corners)
+    {
+        for (var i = 0; i < corners.Length; i++)
+        {
+            var (from, to, inside) = (corners[i], corners[(i + 1) % corners.Length], corners[(i + 2) % corners.Length]);
+            double Side(PagePoint point) => ((to.X - from.X) * (point.Y - from.Y)) - ((to.Y - from.Y) * (point.X - from.X));
+            var within = Side(inside);
+            if (Math.Abs(within) > 1e-9 && rim.All(point => Side(point) * within < 0))
+                return true;
+        }
+
+        return false;
     }
 
     private static (Colour Colour, double Width) StrokeOf(SeenLine line, StyleSheet styles, Tints tints)
