@@ -38,6 +38,9 @@ public sealed record Parameter
     /// <summary>What it is when nobody sets it, as the structure's file has it: a value or a formula. Null when it has to be set.</summary>
     public string? Default { get; init; }
 
+    /// <summary>What it comes to when nobody sets it, in a maker's words; empty when the default says it by itself.</summary>
+    public string Usual { get; init; } = "";
+
     /// <summary>The least it may be, as the file has it; null for none but the general one.</summary>
     public string? Least { get; init; }
 

@@ -26,23 +26,17 @@ internal static class FoldedPieces
         return proofs;
     }
 
-    /// <summary>A line for each proof, for the command line.</summary>
-    public static IEnumerable<string> Lines(IReadOnlyList<FoldingProof> proofs) => proofs.Select(proof =>
-        $"{(proof.Holds ? "holds" : "FAILS")}: {proof.Piece}: {Claim(proof.Kind)}: {Number(proof.Found)}; at most {Number(proof.Limit)}.");
+    /// <summary>A line for each piece, for the command line.</summary>
+    public static IEnumerable<string> Lines(IReadOnlyList<FoldingProof> proofs) => proofs.GroupBy(proof => proof.Piece).Select(piece =>
+        piece.All(proof => proof.Holds)
+            ? $"holds: The {piece.Key} folds: its panels meet, and none passes through another."
+            : $"FAILS: The {piece.Key} does not fold.");
 
     private static List<FoldingProof> Of(BookletContext context, Model model) =>
         [.. model.Kit.Parts.Where(part => part.Kind == PartKind.Piece).SelectMany(part => PieceProofs.Of(part.Piece, Caliper(context, part)))];
 
     private static double Caliper(BookletContext context, Part part) =>
         context.Source.Stocks.TryGetValue(part.Stock, out var stock) ? stock.Caliper.Millimetres : 0;
-
-    private static string Claim(FoldingProofKind kind) => kind switch
-    {
-        FoldingProofKind.ClosesFinished => "panels that meet in a ring close when it is folded",
-        FoldingProofKind.ClosesOnTheWay => "they close on the way there too",
-        FoldingProofKind.NothingPassesFinished => "no panel passes through another when it is folded",
-        _ => "nor on the way there",
-    };
 
     private static string Sentence(FoldingProofKind kind, string panels) => kind switch
     {

@@ -14,16 +14,18 @@ internal static class Proofs
             .. context.Primary.Checks.Select(here =>
             {
                 var both = there.TryGetValue(here.Name, out var other)
-                    ? $"{Number(here.Found, context.Primary.Kit.Ruler)} and {Number(other.Found, context.Secondary.Kit.Ruler)}"
+                    ? $"{Number(here.Found, context.Primary.Kit.Ruler)} ({Column(context)} {Number(other.Found, context.Secondary.Kit.Ruler)})"
                     : Number(here.Found, context.Primary.Kit.Ruler);
                 var least = there.TryGetValue(here.Name, out other)
-                    ? $"{Number(here.Least, context.Primary.Kit.Ruler)} and {Number(other.Least, context.Secondary.Kit.Ruler)}"
+                    ? $"{Number(here.Least, context.Primary.Kit.Ruler)} ({Number(other.Least, context.Secondary.Kit.Ruler)})"
                     : Number(here.Least, context.Primary.Kit.Ruler);
-                return $"{(here.Holds ? "holds" : "FAILS")}: {here.Name}: {both}; at least {least}.";
+                return $"{(here.Holds ? "holds" : "FAILS")}: {here.Name}: {both}; needed {least}.";
             }),
             .. FoldedPieces.Lines(context.Folding),
         ];
     }
+
+    private static string Column(BookletContext context) => context.Source.Primary == UnitSystem.Metric ? "inch column" : "metric column";
 
     private static string Number(Length length, Ruler ruler) => LengthFormat.Format(length, ruler);
 }

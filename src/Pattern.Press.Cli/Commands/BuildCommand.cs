@@ -49,7 +49,7 @@ internal static class BuildCommand
             var files = OutputFolder.Write(into, [.. built.Select(booklet => (booklet.FileName, booklet.Bytes))]);
             foreach (var (booklet, file) in built.Zip(files))
                 output.WriteLine($"{file}: {booklet.Pages} pages, {booklet.TemplatePages} of them templates.");
-            output.WriteLine("Print at actual size (100 %), then measure the check square on the first template page.");
+            output.WriteLine("Print at actual size (100 %), then measure the check square under “Before you begin”.");
             return ExitCode.Done;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)

@@ -70,12 +70,12 @@ internal static class StructuresCommand
             var kind = parameter.Kind == ParameterKind.Choice ? string.Join(" | ", parameter.Choices) : Kind(parameter.Kind);
             output.WriteLine($"  {parameter.Name}  ({kind})");
             Wrapped(parameter.Means, 6, output);
-            if (parameter.Default is { } usual)
-                Wrapped($"If left out: {usual}", 6, output);
-            if (parameter.Least is { } least && parameter.Most is { } most)
-                Wrapped($"From {least} to {most}.", 6, output);
-            if (parameter.When is { } when)
-                Wrapped($"Only when: {when}", 6, output);
+            if (parameter.Usual.Length > 0)
+                Wrapped($"If left out: {parameter.Usual}", 6, output);
+            else if (parameter.Default is { } usual)
+                Wrapped($"If left out: {usual}.", 6, output);
+            if (parameter.Limits.Length > 0)
+                Wrapped(parameter.Limits, 6, output);
         }
     }
 

@@ -43,7 +43,7 @@ internal static class ParameterReader
             return null;
         }
 
-        parameter = Usual(parameter, map.Find("default"), reading);
+        parameter = Usual(parameter, map.Find("default"), reading) with { Usual = map.Find("usual")?.AsText() ?? "" };
         parameter = Condition(parameter, map.Find("when"), reading);
         if (parameter.Kind is ParameterKind.Length or ParameterKind.Number)
             parameter = Limits(parameter, map, reading);

@@ -1,3 +1,4 @@
+using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Measure;
 using Pattern.Press.Structures.Fitting;
@@ -38,6 +39,7 @@ internal static class BeforePart
                     phrases.Inlines("before.print.paper", ("paper", Words.Plain(paper.Name))),
                     phrases.Inlines("before.print.thin"),
                     phrases.Inlines("before.print.draft"),
+                    .. Key(context),
                 ]),
                 new KeepTogetherBlock(
                 [
@@ -53,4 +55,9 @@ internal static class BeforePart
             ])
         { Title = phrases["before.title"] };
     }
+
+    private static IEnumerable<IReadOnlyList<Inline>> Key(BookletContext context) =>
+        context.Source.Without.Contains(BookletPart.Key)
+            ? []
+            : [context.Phrases.Inlines("before.print.key", ("page", [new PageNumberInline("key")]))];
 }

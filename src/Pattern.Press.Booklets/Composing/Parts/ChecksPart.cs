@@ -18,7 +18,7 @@ internal static class ChecksPart
             [
                 Words.Head(here.Name),
                 Cell(values, here.Found, there[here.Name].Found),
-                Cell(values, here.Least, there[here.Name].Least),
+                Least(context, values, here.Least, there[here.Name].Least),
             ]));
         return
         [
@@ -30,6 +30,9 @@ internal static class ChecksPart
                 [.. rows]),
         ];
     }
+
+    private static TableCell Least(BookletContext context, ValueText values, Length here, Length there) =>
+        here == Length.Zero && there == Length.Zero ? Words.Cell(context.Phrases["measurements.none"]) : Cell(values, here, there);
 
     private static TableCell Cell(ValueText values, Length here, Length there) =>
         new(values.Both(new LengthValue(here), new LengthValue(there)));

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Markdown;
+using Pattern.Press.Booklets.Phrases;
 using Pattern.Press.Structures.Reading;
 using Pattern.Press.Typesetting.Blocks;
 
@@ -15,11 +16,14 @@ internal static class StepsPart
         var phrases = context.Phrases;
         var blocks = new List<Block> { Words.Heading(1, phrases["steps.title"], "steps") };
         if (context.Source.Steps.Sum(step => step.Minutes ?? 0) is > 0 and var minutes)
-            blocks.Add(Words.Paragraph(phrases.Format("steps.total", ("time", phrases.Minutes(minutes))), ParagraphKind.Lead));
+            blocks.Add(Words.Paragraph(phrases.Format("steps.total", ("time", phrases.Minutes(ToTheQuarter(minutes)))), ParagraphKind.Lead));
         foreach (var step in context.Source.Steps)
             blocks.Add(new KeepTogetherBlock(Step(context, step, bindings, words, options, problems)) { Source = new BlockSource(step.File, 1) });
         return new FlowPart(blocks) { Title = phrases["steps.title"] };
     }
+
+    // A sum of estimates is not known to the minute.
+    private static int ToTheQuarter(int minutes) => minutes < 60 ? minutes : (int)Math.Round(minutes / 15.0, MidpointRounding.AwayFromZero) * 15;
 
     /// <summary>The destination of a step.</summary>
     public static string Destination(StepSource step) => string.Create(CultureInfo.InvariantCulture, $"step-{step.Number}");
@@ -74,14 +78,20 @@ internal static class StepsPart
         blocks.AddRange(words.Skip(narrow.Count));
     }
 
+    // Where a tool has a comma or a choice of its own, tools are parted by semicolons.
+    private static string Tools(PhraseBook phrases, IReadOnlyList<string> tools) =>
+        tools.Any(tool => tool.AsSpan().ContainsAny(',', ';') || tool.Contains(' ', StringComparison.Ordinal) && tool.Contains(phrases["list.or"], StringComparison.Ordinal))
+            ? string.Join(phrases["list.semicolon"], tools)
+            : phrases.Join(tools);
+
     private static string Takes(BookletContext context, StepSource step)
     {
         var phrases = context.Phrases;
         var takes = new List<string>();
         if (step.Minutes is { } minutes)
-            takes.Add(phrases.Format("steps.time", ("time", phrases.Minutes(minutes))) + ".");
+            takes.Add(phrases.Format("steps.time", ("time", phrases.Minutes(ToTheQuarter(minutes)))) + ".");
         if (step.Tools.Count > 0)
-            takes.Add(phrases.Format("steps.tools", ("tools", phrases.Join(step.Tools))));
+            takes.Add(phrases.Format("steps.tools", ("tools", Tools(phrases, step.Tools))));
         return string.Join(' ', takes);
     }
 }
