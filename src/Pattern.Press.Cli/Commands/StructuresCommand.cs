@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Cli.Output;
+using Pattern.Press.Measure;
 using Pattern.Press.Structures;
 using Pattern.Press.Structures.Reading;
 
@@ -74,9 +75,25 @@ internal static class StructuresCommand
                 Wrapped($"If left out: {parameter.Usual}", 6, output);
             else if (parameter.Default is { } usual)
                 Wrapped($"If left out: {usual}.", 6, output);
+            if (Range(parameter) is { Length: > 0 } range)
+                Wrapped(range, 6, output);
             if (parameter.Limits.Length > 0)
                 Wrapped(parameter.Limits, 6, output);
         }
+    }
+
+    // Limits that depend on other sizes are said in the file's own words, below.
+    private static string Range(Parameter parameter)
+    {
+        var least = parameter.Least is { } from && LengthParser.TryParse(from, out _, out _) ? from : "";
+        var most = parameter.Most is { } to && LengthParser.TryParse(to, out _, out _) ? to : "";
+        return (least.Length > 0, most.Length > 0) switch
+        {
+            (true, true) => $"From {least} to {most}.",
+            (true, false) => $"At least {least}.",
+            (false, true) => $"At most {most}.",
+            _ => "",
+        };
     }
 
     private static string Kind(ParameterKind kind) => kind switch

@@ -69,7 +69,7 @@ public class ReadingErrorTests
     [InlineData("    default: item.width + 2 mm", "    default: item.widht + 2 mm", "10:14: error: “item.widht” is not a name of this structure. Did you mean “item.width”?")]
     [InlineData("    default: item.width + 2 mm", "    default: item.width + 2", "10:27: error: A number cannot be added to a length or taken from it. If it is meant as a length, write its unit: 2 mm or 1/16 in.")]
     [InlineData("    default: 15 mm", "    default: 15", "16:14: error: “15” gives a number, but a length is needed here. Lengths are written with their units: 2 mm or 1/16 in.")]
-    [InlineData("    default: 15 mm", "    default: inside / 2\n    colour: red", "17:5: error: “colour” is not known here. Known here: default, kind, least, limits, means, most, round, when.")]
+    [InlineData("    default: 15 mm", "    default: inside / 2\n    colour: red", "17:5: error: “colour” is not known here. Known here: default, kind, least, limits, means, most, round, usual, when.")]
     [InlineData("    default: item.width + 2 mm", "    default: inside + 2 mm", "19:11: error: “length” goes round in a circle: length needs inside needs length. Work one of them out from something else.")]
     [InlineData("  inside: length - card.caliper", "  inside: length - (card.caliper", "19:20: error: This parenthesis is never closed. In a [list], a formula with commas of its own needs quotation marks around it.")]
     [InlineData("  inside: length - card.caliper", "  inside: \"length - crad.caliper\"", "19:21: error: “crad.caliper” is not a name of this structure. Did you mean “card.caliper”?")]

@@ -14,7 +14,7 @@ public class ImpossibleNetTests
     [InlineData("lid_depth: 41 mm", "4:12: error: “lid_depth” is 41 mm, but can be at most 40 mm here. A lid deeper than the walls are high would stand on the table and leave the box loose inside.")]
     [InlineData("mat_border: 6 mm", "4:13: error: “mat_border” is 6 mm, but can be at most 5 mm here. A wider border would leave nothing of the mats on the narrowest panels.")]
     [InlineData("platform: yes\nplatform_height: 45 mm", "5:18: error: “platform_height” is 45 mm, but can be at most 35 mm here. A platform has to stay below the top of the walls.")]
-    [InlineData("platform: yes\nplatform_lip: 25 mm", "5:15: error: “platform_lip” is 25 mm, but can be at most 19 mm here. The lips fold in from all four sides and must not meet.")]
+    [InlineData("platform: yes\nplatform_lip: 25 mm", "5:15: error: “platform_lip” is 25 mm, but can be at most 18 mm here. The lips fold in from all four sides and must not meet.")]
     [InlineData("platform: yes\nplatform_slack: 15 mm", "5:17: error: “platform_slack” is 15 mm, but can be at most 10 mm here.")]
     [InlineData("lid_clearance: 25 mm", "4:16: error: “lid_clearance” is 25 mm, but can be at most 20 mm here.")]
     [InlineData("gusset: 2 mm", "4:9: error: “gusset” is 2 mm, but must be at least 4 mm here. A gusset folds in between two walls, so it has to be narrower than they are high, and two have to lie side by side along the shorter wall.")]

@@ -80,8 +80,8 @@ internal static class StepsPart
 
     // Where a tool has a comma or a choice of its own, tools are parted by semicolons.
     private static string Tools(PhraseBook phrases, IReadOnlyList<string> tools) =>
-        tools.Any(tool => tool.AsSpan().ContainsAny(',', ';') || tool.Contains(' ', StringComparison.Ordinal) && tool.Contains(phrases["list.or"], StringComparison.Ordinal))
-            ? string.Join(phrases["list.semicolon"], tools)
+        tools.Any(tool => tool.Contains(',', StringComparison.Ordinal) || tool.Contains($" {phrases["list.or"]} ", StringComparison.Ordinal))
+            ? string.Join(phrases["list.semicolon"] + " ", tools)
             : phrases.Join(tools);
 
     private static string Takes(BookletContext context, StepSource step)
