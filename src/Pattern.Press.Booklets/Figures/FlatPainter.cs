@@ -105,7 +105,7 @@ internal sealed class FlatPainter
             board.Ground(new PathItem(Shape.Of(panel.Outline, placing).Path(), lines.CardAway, null));
         if (_show != FigureShow.Mats)
             return;
-        foreach (var mat in MatPlacing.On(_piece, _drawing.Parts))
+        foreach (var mat in MatPlacing.On(_piece, _drawing.Parts).Where(mat => mat.Side == SheetSide.Facing))
         {
             var shape = new Shape([.. mat.Corners.Select(placing.Put)]);
             board.Ground(new PathItem(shape.Path(), lines.CardAway, null));
