@@ -75,6 +75,7 @@ public sealed record LineKey(IFigureWords Words) : IDrawing
                 break;
             case "lap":
                 board.Ground(new PathItem(PathBuilder.Rectangle(x, y - 2.6, Sample, 5.2), styles.Palette.Tint, null));
+                board.Line(new Segment(new Point(x, y - 2.6), new Point(x, y + 2.6)), DrawingStrokes.ForLength(DrawingStrokes.Trim(lines), 5.2));
                 break;
             case "corner":
                 var corner = new Stroke(lines.Faded, lines.ThinWidth);
