@@ -39,6 +39,9 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
             return Block(figure, folded, _solid.Describe(folded), problems);
         }
 
+        if (figure.Show == FigureShow.Mats && _solid.WithOutsideMats(part.Piece) is { } matted)
+            return Block(figure, matted, _solid.Describe(matted, words), problems);
+
         var drawing = new FlatDrawing
         {
             Piece = part.Piece,

@@ -28,6 +28,23 @@ internal sealed class FinishedFigure(BookletContext context, ValueText values)
         return new FoldedDrawing(piece, folded, upsideDown: isPlatform);
     }
 
+    /// <summary>
+    /// A piece that has all its mats on the outside, as it is when they go on: folded, its outside up; null for any other.
+    /// </summary>
+    public FoldedDrawing? WithOutsideMats(Piece piece)
+    {
+        var mats = MatPlacing.On(piece, context.Primary.Kit.Parts);
+        return mats.Count > 0 && mats.All(mat => mat.Side == SheetSide.Away) ? new FoldedDrawing(piece, upsideDown: true, mats: mats) : null;
+    }
+
+    /// <summary>What the drawing of a piece with its mats on the outside shows.</summary>
+    public string Describe(FoldedDrawing drawing, IFigureWords words)
+    {
+        var facts = drawing.Facts;
+        var piece = context.Phrases.Format("alternative.mats_outside", ("piece", facts.Piece.Name.ToLowerInvariant()));
+        return $"{piece} {AlternativeText.Mats(facts.Mats, words)}";
+    }
+
     /// <summary>What the drawing of a folded piece shows.</summary>
     public string Describe(FoldedDrawing drawing)
     {

@@ -44,8 +44,7 @@ public static class AlternativeText
                 sentences.Add(words.Say("alternative.panels", ("panels", List(words, Kinds(piece.GlueAreas.Select(area => piece.Panel(area.Panel).Kind), words)))));
                 break;
             case FigureShow.Mats:
-                var mats = MatPlacing.On(piece, drawing.Parts).GroupBy(mat => mat.Part.Piece.Name, StringComparer.Ordinal);
-                sentences.Add(words.Say("alternative.mat_list", ("mats", List(words, mats.Select(group => Times(words, group.Count(), group.Key))))));
+                sentences.Add(Mats(MatPlacing.On(piece, drawing.Parts).Where(mat => mat.Side == SheetSide.Facing), words));
                 break;
             default:
                 break;
@@ -73,6 +72,10 @@ public static class AlternativeText
             _ => words.Say("list.last", ("before", string.Join(words.Say("list.comma"), all[..^1])), ("last", all[^1])),
         };
     }
+
+    /// <summary>Which mats there are and how many of each.</summary>
+    internal static string Mats(IEnumerable<PlacedMat> mats, IFigureWords words) =>
+        words.Say("alternative.mat_list", ("mats", List(words, Kinds(mats.Select(mat => mat.Part.Piece.Name), words))));
 
     private static string Key(FigureShow show) => show.ToString().ToLowerInvariant();
 

@@ -29,6 +29,13 @@ public static class DrawingStrokes
         return side == SheetSide.Facing ? stroke : stroke with { Dash = HiddenDash };
     }
 
+    /// <summary>The edge of a sheet that is cut away: thin and grey, so that nobody takes it for a cut.</summary>
+    public static Stroke Sheet(LineStyles lines)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        return new(lines.Faded, lines.ThinWidth);
+    }
+
     /// <summary>
     /// A broken line drawn at a length: as it is where its pattern shows whole, with a shorter pattern on a line too short
     /// for that, because what a fold is must still be read from its line.

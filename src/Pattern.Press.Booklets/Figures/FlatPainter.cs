@@ -11,7 +11,8 @@ namespace Pattern.Press.Booklets.Figures;
 internal sealed class FlatPainter
 {
     public const double GlueSpacing = 1.8;
-    private const double Least = 6;
+    private const double Least = 6.5;
+    private const double LeastDimension = 7.5;
     private const double Edge = 1.2;
     private const double LeaderRoom = 5;
     private const double MostForLeaders = 0.25;
@@ -28,13 +29,15 @@ internal sealed class FlatPainter
     public FlatPainter(FlatDrawing drawing, StyleSheet styles)
     {
         (_drawing, _piece, _styles, _show) = (drawing, drawing.Piece, styles, drawing.Show);
-        var (face, size, language) = (styles.Text.Regular, styles.Scale.Drawing, styles.Language);
+        var (face, size, language) = (styles.Text.Regular, DimensionSize, styles.Language);
         _spans = _show == FigureShow.Sheet
             ? [.. new[] { true, false }.Select(top => new SpanDimension(drawing.Side(top), top, face, size, language))]
             : [];
         if (_show is FigureShow.Folds or FigureShow.Glue)
             _legend = new FlatLegend(_piece, _show, drawing.Words, styles);
     }
+
+    private double DimensionSize => Math.Max(LeastDimension, _styles.Scale.Drawing);
 
     // The sheet is still whole until its waste is cut away.
     private bool WithWaste => _show is FigureShow.Flat or FigureShow.Sheet or FigureShow.Scores or FigureShow.Diagonals or FigureShow.Waste;
@@ -62,7 +65,7 @@ internal sealed class FlatPainter
     {
         var (width, height) = (_piece.Sheet.Width.Millimetres, _piece.Sheet.Height.Millimetres);
         _running = [.. new[] { true, false }.Select(across =>
-            new RunningDimension(_drawing.Stations(across), across, _styles.Text.Regular, _styles.Scale.Drawing, _styles.Language))];
+            new RunningDimension(_drawing.Stations(across), across, _styles.Text.Regular, DimensionSize, _styles.Language))];
         var (top, left) = (_running[0], _running[1]);
         double scale = 1, marginLeft = 0, marginTop = 0, marginRight = 0, marginBottom = 0;
         for (var pass = 0; pass < 5; pass++)
@@ -89,7 +92,7 @@ internal sealed class FlatPainter
             DrawLetters(board, placing);
         leadersNeeded = Labelled(board, placing, marginLeft + (width * scale));
         if (_show == FigureShow.Folds)
-            new FoldWords(_drawing.Words, _styles).DrawPerKind(board, placing, _piece);
+            new FoldWords(_drawing.Words, _styles).DrawFlat(board, placing, _piece);
         DrawHatching(board, placing);
         _legend?.Draw(board, marginLeft, marginTop + (height * scale) + Edge);
         var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
@@ -105,7 +108,7 @@ internal sealed class FlatPainter
             board.Ground(new PathItem(Shape.Of(panel.Outline, placing).Path(), lines.CardAway, null));
         if (_show != FigureShow.Mats)
             return;
-        foreach (var mat in MatPlacing.On(_piece, _drawing.Parts))
+        foreach (var mat in MatPlacing.On(_piece, _drawing.Parts).Where(mat => mat.Side == SheetSide.Facing))
         {
             var shape = new Shape([.. mat.Corners.Select(placing.Put)]);
             board.Ground(new PathItem(shape.Path(), lines.CardAway, null));
@@ -128,6 +131,9 @@ internal sealed class FlatPainter
             board.Room.Add(sheet.Sides);
         }
 
+        // Nothing is on it yet.
+        if (_show == FigureShow.Sheet)
+            return;
         foreach (var run in FoldRun.Of(_piece))
         {
             var full = run.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke;
@@ -188,7 +194,11 @@ internal sealed class FlatPainter
     private double Labelled(Board board, Placing placing, double rightSide)
     {
         if (_show == FigureShow.Sheet)
+        {
+            TryInside(board, Sheet(placing), _piece.Name, _styles.Palette.Muted, false);
             return 0;
+        }
+
         if (_show == FigureShow.Waste)
         {
             foreach (var waste in _piece.Waste.Where(waste => waste.Holes.Count == 0))

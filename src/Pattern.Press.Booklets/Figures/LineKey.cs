@@ -10,10 +10,13 @@ namespace Pattern.Press.Booklets.Figures;
 public sealed record LineKey(IFigureWords Words) : IDrawing
 {
     private const double Sample = 26;
-    private const double Row = 9;
+    private const double Row = 8;
     private const double Gap = 4;
 
-    private static readonly string[] Keys = ["cut", "valley", "mountain", "glue", "waste", "dimension", "mark", "trim"];
+    private static readonly string[] Keys =
+    [
+        "cut", "valley", "mountain", "flat", "glue", "glue_back", "waste", "sheet", "dimension", "bar", "mark", "trim", "lap", "corner",
+    ];
 
     /// <inheritdoc/>
     public DrawnFigure Draw(double maxWidth, double maxHeight, StyleSheet styles)
@@ -35,7 +38,7 @@ public sealed record LineKey(IFigureWords Words) : IDrawing
         return new DrawnFigure((columns * column) + ((columns - 1) * 8), rows * Row, board.Items);
     }
 
-    private static void DrawSample(Board board, string key, double x, double y, StyleSheet styles)
+    private void DrawSample(Board board, string key, double x, double y, StyleSheet styles)
     {
         var lines = styles.Lines;
         var line = new Segment(new Point(x, y), new Point(x + Sample, y));
@@ -51,8 +54,33 @@ public sealed record LineKey(IFigureWords Words) : IDrawing
             case "mountain":
                 board.Line(line, lines.MountainStroke);
                 break;
+            case "flat":
+                board.Line(line, lines.ValleyStroke);
+                AlongLine.Write(board, line, Words.Say("drawing.fold.valley_flat"), styles, -1);
+                break;
             case "glue":
-                Area(board, x, y, [true], 1.8, new Stroke(lines.Glue, lines.ThinWidth), lines);
+                Area(board, x, y, [true], 1.8, DrawingStrokes.Glue(lines, SheetSide.Facing), lines);
+                break;
+            case "glue_back":
+                Area(board, x, y, [true], 1.8, DrawingStrokes.Glue(lines, SheetSide.Away), lines);
+                break;
+            case "sheet":
+                board.Line(line, DrawingStrokes.Sheet(lines));
+                break;
+            case "bar":
+                var firm = new Stroke(lines.Cut, lines.FoldWidth);
+                board.Line(line, firm);
+                board.Line(new Segment(new Point(x, y - 1.6), new Point(x, y + 1.6)), firm);
+                board.Line(new Segment(new Point(x + Sample, y - 1.6), new Point(x + Sample, y + 1.6)), firm);
+                break;
+            case "lap":
+                board.Ground(new PathItem(PathBuilder.Rectangle(x, y - 2.6, Sample, 5.2), styles.Palette.Tint, null));
+                board.Line(new Segment(new Point(x, y - 2.6), new Point(x, y + 2.6)), DrawingStrokes.ForLength(DrawingStrokes.Trim(lines), 5.2));
+                break;
+            case "corner":
+                var corner = new Stroke(lines.Faded, lines.ThinWidth);
+                board.Line(new Segment(new Point(x + (Sample / 2) - 2, y - 2), new Point(x + (Sample / 2) + 2, y - 2)), corner);
+                board.Line(new Segment(new Point(x + (Sample / 2) - 2, y - 2), new Point(x + (Sample / 2) - 2, y + 2)), corner);
                 break;
             case "waste":
                 Area(board, x, y, [true, false], 2.4, new Stroke(lines.Waste, lines.ThinWidth), lines);

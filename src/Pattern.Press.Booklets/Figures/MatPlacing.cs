@@ -6,66 +6,94 @@ namespace Pattern.Press.Booklets.Figures;
 /// <summary>A mat on the panel it is glued on.</summary>
 /// <param name="Part">The mat.</param>
 /// <param name="Panel">The panel.</param>
-/// <param name="Corners">The mat's corners on the piece's sheet, in millimetres.</param>
-public sealed record PlacedMat(Part Part, Panel Panel, IReadOnlyList<Point> Corners);
+/// <param name="Corners">The mat's corners on the piece's sheet as it is drawn, in millimetres.</param>
+public sealed record PlacedMat(Part Part, Panel Panel, IReadOnlyList<Point> Corners)
+{
+    /// <summary>The side of the sheet it is glued on.</summary>
+    public SheetSide Side => Part.Side;
+}
 
 /// <summary>
-/// Finds the panels that mats are glued on: those whose kind the mat names or, failing that, those it fits with the same
-/// border all round.
+/// Finds the panels that mats are glued on: those of the kinds that the mat names or, where it names none, those it fits
+/// with the same border all round.
 /// </summary>
 public static class MatPlacing
 {
     private const double Close = 1e-4;
 
-    /// <summary>Places as many of each mat as the kit takes, each on a panel of its own.</summary>
+    /// <summary>
+    /// Places as many of each mat as the kit takes, each on a panel of its own; the two sides of a panel may have one each.
+    /// </summary>
     public static IReadOnlyList<PlacedMat> On(Piece piece, IReadOnlyList<Part> parts)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(parts);
-        var free = new List<Panel>(piece.Panels);
+        var taken = new HashSet<(string Panel, SheetSide Side)>();
         var placed = new List<PlacedMat>();
-        foreach (var part in parts.Where(part => part.Kind == PartKind.Mat && part.Goes == piece.Id))
-        {
-            var found = new List<PlacedMat>();
-            // A kind that holds another in its words ("wall", "long wall") counts only where nothing longer is meant.
-            foreach (var panel in free.OrderByDescending(panel => Named(part, panel)))
-            {
-                if (found.Count < part.Quantity && Place(part, panel) is { } mat)
-                    found.Add(mat);
-            }
 
-            foreach (var mat in found)
-                free.Remove(mat.Panel);
-            placed.AddRange(found);
+        // What says where it goes comes first, so that a guess does not take its place.
+        foreach (var part in parts.Where(part => part.Kind == PartKind.Mat && part.Goes == piece.Id).OrderBy(part => part.On is not { Count: > 0 }))
+        {
+            var found = 0;
+            foreach (var panel in piece.Panels)
+            {
+                if (found == part.Quantity)
+                    break;
+                if (taken.Contains((panel.Name, part.Side)) || Place(part, panel, piece) is not { } mat)
+                    continue;
+                taken.Add((panel.Name, part.Side));
+                placed.Add(mat);
+                found++;
+            }
         }
 
         return placed;
     }
 
-    private static int Named(Part part, Panel panel) =>
-        part.For is { } words && words.Contains(panel.Kind, StringComparison.OrdinalIgnoreCase) ? panel.Kind.Length : 0;
+    private static PlacedMat? Place(Part part, Panel panel, Piece piece)
+    {
+        if (part.On is not { Count: > 0 } kinds)
+            return Lay(part, panel, [0, 1, 2, 3]) is { Even: < Close } guess ? guess.Mat : null;
 
-    private static PlacedMat? Place(Part part, Panel panel)
+        // A mat's width runs along the fold that its panel hangs from: a mat for a wall that lies sideways is turned.
+        return kinds.Contains(panel.Kind, StringComparer.OrdinalIgnoreCase)
+            ? Lay(part, panel, HangsSideways(panel, piece) ? [1, 3] : [0, 2])?.Mat
+            : null;
+    }
+
+    private static bool HangsSideways(Panel panel, Piece piece)
+    {
+        // A gusset also meets its other half on a slant, which says nothing.
+        var hinge = piece.Folds
+            .Where(fold => fold.Child == panel.Name && (IsSame(fold.From.X, fold.To.X) || IsSame(fold.From.Y, fold.To.Y)))
+            .MaxBy(fold => fold.From.DistanceTo(fold.To));
+        return hinge is not null && IsSame(hinge.From.X, hinge.To.X);
+
+        static bool IsSame(double a, double b) => Math.Abs(a - b) < Close;
+    }
+
+    // In the middle of the panel, the way its border is most even; null if it does not go in.
+    private static (PlacedMat Mat, double Even)? Lay(Part part, Panel panel, int[] turns)
     {
         var room = Shape.Of(panel.Outline, Placing.None);
         var mat = Shape.Of(part.Piece.Outline, Placing.None);
-        PlacedMat? best = null;
-        var bestEven = double.MaxValue;
-        for (var quarter = 0; quarter < 4; quarter++)
+
+        // What is glued on the back is seen through the sheet.
+        var seen = part.Side == SheetSide.Away ? new Shape([.. mat.Corners.Select(corner => new Point(-corner.X, corner.Y))]) : mat;
+        (PlacedMat Mat, double Even)? best = null;
+        foreach (var quarters in turns)
         {
-            var turned = new Shape([.. mat.Corners.Select(corner => Turn(corner, quarter))]);
+            var turned = new Shape([.. seen.Corners.Select(corner => Turn(corner, quarters))]);
             var (dx, dy) = (room.Bounds.Width - turned.Bounds.Width, room.Bounds.Height - turned.Bounds.Height);
             var move = new Point(room.Bounds.CentreX - turned.Bounds.CentreX, room.Bounds.CentreY - turned.Bounds.CentreY);
-            var corners = turned.Corners.Select(corner => corner + move).ToArray();
+            Point[] corners = [.. turned.Corners.Select(corner => corner + move)];
             var even = Math.Abs(dx - dy);
-            if (dx < -Close || dy < -Close || even >= bestEven || !corners.All(corner => Inside(room, corner)))
+            if (dx < -Close || dy < -Close || even >= (best?.Even ?? double.MaxValue) || !corners.All(corner => Inside(room, corner)))
                 continue;
-            best = new PlacedMat(part, panel, corners);
-            bestEven = even;
+            best = (new PlacedMat(part, panel, corners), even);
         }
 
-        // Without a name, only a border that is even all round tells that the mat belongs here.
-        return best is not null && (Named(part, panel) > 0 || bestEven < Close) ? best : null;
+        return best;
     }
 
     private static bool Inside(Shape shape, Point point) =>

@@ -13,7 +13,7 @@ namespace Pattern.Press.Booklets.Templates;
 internal sealed class PageFrame
 {
     private const double Inset = 5;
-    private const double Least = 6;
+    private const double Least = 6.5;
     private readonly TemplateJob _job;
     private readonly StyleSheet _styles;
     private readonly List<FixedContent> _head = [];
@@ -75,7 +75,7 @@ internal sealed class PageFrame
     {
         var size = Sizes[1];
         var page = Lettering.Set(
-            _job.Words.Say("template.page", ("number", number.ToString(CultureInfo.InvariantCulture)), ("count", count.ToString(CultureInfo.InvariantCulture))),
+            _job.Words.Say("template.page", ("label", TemplateJob.Label(number)), ("number", number.ToString(CultureInfo.InvariantCulture)), ("count", count.ToString(CultureInfo.InvariantCulture))),
             _styles.Text.Bold,
             size,
             _styles.Language);

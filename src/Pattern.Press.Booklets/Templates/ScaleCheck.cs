@@ -87,5 +87,5 @@ internal static class ScaleCheck
     }
 
     private static Label Words(string text, StyleSheet styles, bool upwards) =>
-        new([text], styles.Text.Bold, Math.Max(6, styles.Scale.Drawing - 0.5), styles.Language, upwards);
+        new([text], styles.Text.Bold, Math.Max(6.5, styles.Scale.Drawing - 0.5), styles.Language, upwards);
 }

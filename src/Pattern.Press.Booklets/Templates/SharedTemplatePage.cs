@@ -11,6 +11,11 @@ namespace Pattern.Press.Booklets.Templates;
 /// <summary>A page of small templates, each with its words.</summary>
 internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
 {
+    // Of the upright bar from any template, in millimetres.
+    private const double BarAway = 3;
+
+    private const double Least = 6.5;
+
     public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
     {
         var frame = new PageFrame(job, shared.Lying);
@@ -24,11 +29,11 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var board = new Board();
         foreach (var place in shared.Places)
         {
-            board.Room.Add(Template(place).Sides);
+            board.Room.Take(Sheet(place).Grown(BarAway));
             board.Room.Take(new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height));
         }
 
-        if (ScaleCheck.Down(board, frame.Area, frame.Area, [.. shared.Places.Select(Template)], job.Styles))
+        if (ScaleCheck.Down(board, frame.Area, frame.Area, [], job.Styles))
         {
             contents.Add(new FixedContent(Role.Figure, board.Items, words.Say("alternative.scale_down"))
             {
@@ -38,9 +43,6 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
 
         return frame.Finish(contents, destination, bookmark, level);
     }
-
-    private static Shape Template(SharedPlace place) =>
-        Shape.Of(place.Part.Piece.Outline, TemplatePainter.PlacingOf(place.Part.Piece, place.Turned, place.PageX, place.PageY));
 
     private static Box Sheet(SharedPlace place)
     {
@@ -57,7 +59,7 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         painter.DrawLines(board);
         if (part.Piece.Panels.Count > 1)
             painter.DrawWords(board, sheet);
-        painter.DrawHatching(board);
+        painter.DrawGlue(board);
         yield return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.small_template", ("piece", part.Piece.Name), ("size", job.SizeOf(part))))
         {
             Box = (sheet.Left, sheet.Top, sheet.Width, sheet.Height),
@@ -82,7 +84,7 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
     private IEnumerable<Pattern.Press.Typesetting.Pages.PageItem> Words(Box room, string name, string cut, string size)
     {
         var styles = job.Styles;
-        foreach (var points in new[] { Math.Max(6.5, styles.Scale.Drawing), 6 })
+        foreach (var points in new[] { Math.Max(7, styles.Scale.Drawing), Least })
         {
             var leading = points * 1.16 * 25.4 / 72;
             var first = Lettering.Set(name, styles.Text.Bold, points, styles.Language);
@@ -91,7 +93,7 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
             var titles = together ? [] : Lines.Break(name, room.Width, styles.Text.Bold, points, styles.Language);
             var rest = Lines.Break(together ? size : $"{cut} · {size}", room.Width, styles.Text.Regular, points, styles.Language);
             var height = (Math.Max(1, titles.Count) + rest.Count) * leading;
-            if (height > room.Height && points > 6)
+            if (height > room.Height && points > Least)
                 continue;
             var y = room.Top + 0.6;
             if (together)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
@@ -18,9 +19,6 @@ public sealed record TemplateJob
     /// <summary>The kit that is drawn.</summary>
     public required Kit Kit { get; init; }
 
-    /// <summary>The kit of the other fit, for sizes in the other units; null for none.</summary>
-    public Kit? Other { get; init; }
-
     /// <summary>The stocks by their ids in the kit.</summary>
     public required IReadOnlyDictionary<string, Stock> Stocks { get; init; }
 
@@ -32,10 +30,9 @@ public sealed record TemplateJob
 
     internal string StockName(Part part) => Stocks.TryGetValue(part.Stock, out var stock) ? stock.Name : part.Stock;
 
-    internal string SizeOf(Part part)
-    {
-        var text = AlternativeText.SizeText(part.Piece.Sheet, Kit.Ruler);
-        var same = Other?.Parts.FirstOrDefault(other => other.Piece.Id == part.Piece.Id && other.Hand == part.Hand);
-        return same is null ? text : $"{text} / {AlternativeText.SizeText(same.Piece.Sheet, Other!.Ruler)}";
-    }
+    /// <summary>A template page's label in the contents and in a viewer.</summary>
+    internal static string Label(int number) => TemplatePages.LabelPrefix + number.ToString(CultureInfo.InvariantCulture);
+
+    // A template is as large as it is in the fit that is drawn. The other fit's sizes are those of another template.
+    internal string SizeOf(Part part) => AlternativeText.SizeText(part.Piece.Sheet, Kit.Ruler);
 }

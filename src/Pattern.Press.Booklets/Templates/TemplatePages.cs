@@ -14,6 +14,9 @@ public static class TemplatePages
     /// <summary>What the scale check below a template takes, in millimetres; for <see cref="TemplatePage.FootRoom"/>.</summary>
     public const double FootRoom = 14;
 
+    // Before the number of a template page.
+    internal const string LabelPrefix = "T";
+
     /// <summary>
     /// The template pages of a kit at true size: how to join pages where a template takes several, then every template,
     /// then the shared pages. The first page has a bookmark of level 1, the first page of each template one of level 2.
@@ -46,7 +49,7 @@ public static class TemplatePages
                 pages.Count + 1, count, name, Bookmark(i == 0 ? job.Words.Say("template.shared") : null), Level()));
         }
 
-        return new FixedPart(pages, "T") { Title = job.Words.Say("template.title") };
+        return new FixedPart(pages, LabelPrefix) { Title = job.Words.Say("template.title") };
 
         string? Bookmark(string? own) => pages.Count == 0 ? job.Words.Say("template.title") : own;
         int Level() => pages.Count == 0 ? 1 : 2;

@@ -62,28 +62,54 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
         }
     }
 
-    public void DrawHatching(Board board)
+    /// <summary>The sides of the sheet where waste is cut off it, so that the template can be laid on the card.</summary>
+    public void DrawSheet(Board board)
     {
-        var lines = styles.Lines;
+        foreach (var side in SheetSides())
+        {
+            if (side.Within(shows) is { Length: > 1e-6 } seen)
+                board.Line(seen, DrawingStrokes.Sheet(styles.Lines));
+        }
+    }
+
+    /// <summary>Hatching where glue goes.</summary>
+    public void DrawGlue(Board board)
+    {
+        foreach (var glue in piece.GlueAreas)
+            Hatch(board, [Shape.Of(glue.Outline, placing)], GlueSpacing, [true], DrawingStrokes.Glue(styles.Lines, glue.Side));
+    }
+
+    /// <summary>Hatching of what is cut away; large areas take little ink.</summary>
+    public void DrawWaste(Board board)
+    {
+        var faint = new Stroke(TileMap.Lighter(styles.Lines.Waste), styles.Lines.ThinWidth * 0.7);
+        foreach (var waste in piece.Waste)
+            Hatch(board, [Shape.Of(waste.Outline, placing), .. waste.Holes.Select(hole => Shape.Of(hole, placing))], WasteSpacing, [true, false], faint);
+    }
+
+    private void Hatch(Board board, IEnumerable<Shape> loops, double spacing, bool[] ways, Stroke stroke)
+    {
         var spared = board.Room.Taken.Select(box => box.Grown(0.6)).ToArray();
+        var seen = loops.Select(loop => loop.Within(shows)).OfType<Shape>().ToArray();
+
         // The same lines on every page of a template, so that hatching meets too.
         var origin = placing.Put(new Point(0, 0));
-        foreach (var glue in piece.GlueAreas)
-            Hatch([Shape.Of(glue.Outline, placing)], GlueSpacing, [true], DrawingStrokes.Glue(lines, glue.Side));
-
-        // Large areas of waste take little ink.
-        var faint = new Stroke(TileMap.Lighter(lines.Waste), lines.ThinWidth * 0.7);
-        foreach (var waste in piece.Waste)
-            Hatch([Shape.Of(waste.Outline, placing), .. waste.Holes.Select(hole => Shape.Of(hole, placing))], WasteSpacing, [true, false], faint);
-
-        void Hatch(IEnumerable<Shape> loops, double spacing, bool[] ways, Stroke stroke)
+        foreach (var way in ways)
         {
-            var seen = loops.Select(loop => loop.Within(shows)).OfType<Shape>().ToArray();
-            foreach (var way in ways)
-            {
-                if (Hatching.Fill(seen, spacing, way, spared, origin) is { } path)
-                    board.Mark(path, stroke);
-            }
+            if (Hatching.Fill(seen, spacing, way, spared, origin) is { } path)
+                board.Mark(path, stroke);
         }
+    }
+
+    private IEnumerable<Segment> SheetSides()
+    {
+        var (width, height) = (piece.Sheet.Width.Millimetres, piece.Sheet.Height.Millimetres);
+        foreach (var edge in piece.Waste.SelectMany(waste => waste.Outline.Edges).Where(edge => !edge.IsArc))
+        {
+            if (Both(edge.From.X, edge.To.X, 0) || Both(edge.From.X, edge.To.X, width) || Both(edge.From.Y, edge.To.Y, 0) || Both(edge.From.Y, edge.To.Y, height))
+                yield return placing.Put(edge.From, edge.To);
+        }
+
+        static bool Both(double a, double b, double where) => Math.Abs(a - where) < 1e-6 && Math.Abs(b - where) < 1e-6;
     }
 }

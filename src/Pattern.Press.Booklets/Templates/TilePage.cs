@@ -20,7 +20,6 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         (4.6, -2.8), (4.6, 2.8), (3.6, -4), (3.6, 4), (2.4, -5.6), (2.4, 5.6), (6, -2.8), (6, 2.8), (6.4, 0), (5, -4.8), (5, 4.8),
     ];
 
-
     public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
     {
         var frame = new PageFrame(job, plan.Lying);
@@ -31,7 +30,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         {
             var map = new Board();
             width -= TileMap.Draw(map, plan, tile, frame.Right, frame.Printable.Top + 0.5, MapWidth, job.Page.HeadRoom - 2.5, job.Styles) + 6;
-            frame.Heading(part.Piece.Name, words.Say("template.tile", ("tile", TileNames.Of(tile)), ("tiles", TileNames.Range(plan))), width);
+            frame.Heading(part.Piece.Name, words.Say("template.tile", ("tile", TileNames.Of(tile)), ("count", Count)), width);
             frame.Add(new FixedContent(null, map.Items));
         }
         else
@@ -41,7 +40,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
 
         frame.Line(
             words.Say("template.cut", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)), ("stock", job.StockName(part))) + " " +
-            words.Say("template.size", ("size", job.SizeOf(part))) + " " +
+            words.Say(part.Piece.Waste.Count > 0 ? "template.sheet" : "template.size", ("size", job.SizeOf(part))) + " " +
             words.Say("template.side"),
             width);
         var mine = seams.Where(seam => seam.First == tile || seam.Second == tile).ToArray();
@@ -50,6 +49,8 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         frame.Foot(number, count);
         return frame.Finish([Drawing(frame, mine)], destination, bookmark, level);
     }
+
+    private string Count => plan.Tiles.Count.ToString(CultureInfo.InvariantCulture);
 
     private string Joins(Seam seam)
     {
@@ -71,6 +72,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         var painter = new TemplatePainter(piece, placing, shows, styles, job.Words);
         var board = new Board();
         painter.DrawLines(board);
+        painter.DrawSheet(board);
         var stays = shows;
         foreach (var seam in mine)
         {
@@ -85,8 +87,9 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
             WriteAlong(board, seam, x, y, shows);
         painter.DrawWords(board, stays);
         ScaleCheck.Down(board, frame.Area, shows, [.. piece.Panels.Select(panel => Shape.Of(panel.Outline, placing))], styles);
-        painter.DrawHatching(board);
-        return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.template", ("piece", piece.Name), ("tile", TileNames.Of(tile)), ("tiles", TileNames.Range(plan))))
+        painter.DrawGlue(board);
+        painter.DrawWaste(board);
+        return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.template", ("piece", piece.Name), ("tile", TileNames.Of(tile)), ("count", Count)))
         {
             Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
         };

@@ -32,6 +32,9 @@ public enum Hand
 /// <param name="Hand">Which of a mirrored pair.</param>
 /// <param name="Goes">For a mat, the piece it is glued on, by id; null for a piece.</param>
 /// <param name="On">For a mat, the kinds of that piece's panels that it is glued on; null for a piece.</param>
+/// <param name="Side">
+/// For a mat, the side of that piece's sheet that it is glued on: facing for the inside of a box, away for the outside.
+/// </param>
 public sealed record Part(
     Piece Piece,
     PartKind Kind,
@@ -40,4 +43,5 @@ public sealed record Part(
     string? For = null,
     Hand Hand = Hand.Either,
     string? Goes = null,
-    IReadOnlyList<string>? On = null);
+    IReadOnlyList<string>? On = null,
+    SheetSide Side = SheetSide.Facing);

@@ -98,7 +98,8 @@ internal sealed record MatDefinition(
     Hand Hand,
     string For,
     string Goes,
-    IReadOnlyList<string> On);
+    IReadOnlyList<string> On,
+    SheetSide Side);
 
 /// <summary>Something that must hold.</summary>
 internal sealed record CheckDefinition(string Name, Place Place, Formula? When, Formula Found, Formula Least, TextTemplate? Advice);

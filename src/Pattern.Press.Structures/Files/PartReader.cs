@@ -58,6 +58,7 @@ internal static class PartReader
         var when = Optional(map, "when", Kind.YesNo, reading);
         var quantity = Optional(map, "quantity", Kind.Number, reading);
         var on = On(map.Find("on"), pieces.FirstOrDefault(piece => piece.Id == goes), reading);
+        var side = map.Find("side")?.AsChoice(["inside", "outside"]) == "outside" ? SheetSide.Away : SheetSide.Facing;
         map.RefuseTheRest();
         if (name is null || stock is null || width is null || height is null || words is null || goes is null || shape is null)
             return null;
@@ -66,7 +67,7 @@ internal static class PartReader
             "left" => Hand.Left,
             "right" => Hand.Right,
             _ => Hand.Either,
-        }, words, goes, on);
+        }, words, goes, on, side);
     }
 
     private static List<string> On(YamlItem? item, PieceDefinition? piece, FileReading reading)

@@ -52,7 +52,7 @@ internal sealed class PartMaker(Structure structure, FitRequest request, Evaluat
             return null;
         var size = new Size(mat.Width.Evaluate(values).Length, mat.Height.Evaluate(values).Length);
         var built = mat.Shape.Build(mat.Id, mat.Name, size, mat.Hand);
-        return new MadePart(new Part(built, PartKind.Mat, StockId(mat.Stock), quantity, mat.For, mat.Hand, mat.Goes, mat.On), []);
+        return new MadePart(new Part(built, PartKind.Mat, StockId(mat.Stock), quantity, mat.For, mat.Hand, mat.Goes, mat.On, mat.Side), []);
     }
 
     private bool Applies(Formula? when) => when is null || when.Evaluate(values).Flag;

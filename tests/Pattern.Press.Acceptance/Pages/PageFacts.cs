@@ -62,7 +62,7 @@ public sealed partial class PageFacts
         {
             Assert.Equal($"T{i + 1}", templates[i].Label);
             Assert.Contains(
-                booklet.Phrases.Format("template.page", ("number", Sizes.Text(i + 1)), ("count", Sizes.Text(templates.Length))),
+                booklet.Phrases.Format("template.page", ("label", templates[i].Label), ("number", Sizes.Text(i + 1)), ("count", Sizes.Text(templates.Length))),
                 templates[i].Text,
                 StringComparison.Ordinal);
         }

@@ -98,7 +98,7 @@ public sealed partial class TemplatePage
     [GeneratedRegex("^[A-Z][0-9]*$")]
     private static partial Regex Letter();
 
-    // As in “tile A1 of A1–B2”, in any language.
-    [GeneratedRegex(@"\b(?<tile>[A-Z]{1,2}\d{1,2})\b.*\b[A-Z]{1,2}\d{1,2}–[A-Z]{1,2}\d{1,2}\b")]
+    // As in “page A1 of 4”, in any language.
+    [GeneratedRegex(@"\b(?<tile>[A-Z]{1,2}\d{1,2})\b.*\b\d+\b")]
     private static partial Regex TileOfTiles();
 }

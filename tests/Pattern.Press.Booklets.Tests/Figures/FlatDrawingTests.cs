@@ -3,6 +3,7 @@ using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
+using Pattern.Press.Typesetting.Pages;
 using static Pattern.Press.Booklets.Tests.Figures.Samples;
 
 namespace Pattern.Press.Booklets.Tests.Figures;
@@ -54,6 +55,37 @@ public class FlatDrawingTests
     }
 
     [Fact]
+    public void A_sheet_that_is_to_be_cut_has_nothing_on_it_yet()
+    {
+        var lines = Styles.Lines;
+        var reading = Read(Drawing(GussetBox(Mm(64), Mm(52), Mm(80), Mm(12)), null, FigureShow.Sheet), 120, 120);
+        Assert.Equal(4, reading.Lines.Count(line => line.Stroke == lines.CutStroke));
+        Assert.All(reading.Lines.Where(line => line.Stroke != lines.CutStroke), line => Assert.Equal(new Stroke(lines.Dimension, lines.ThinWidth), line.Stroke));
+        Assert.Equal(["224 mm", "212 mm", "Base"], reading.Texts.Select(text => text.Text));
+    }
+
+    [Fact]
+    public void Values_beside_each_other_stand_well_apart()
+    {
+        // The cuts of a lid lie closest together: 111 and 112 mm, 44 and 45 mm.
+        var reading = Read(Drawing(DoubleLid(Mm(68), Mm(68), Mm(22), 10, Mm(1)), DoubleLid(In("2 11/16"), In("2 11/16"), In("7/8"), 10, Mm(1)), FigureShow.Waste), 62, 80);
+        var values = reading.Texts.Where(IsDimension).ToList();
+        foreach (var (a, b) in from a in values from b in values where a.Left < b.Left && Math.Abs(a.Bottom - b.Bottom) < 0.01 select (a, b))
+            Assert.True(b.Left - a.Right > 2, $"“{a.Text}” and “{b.Text}” are {b.Left - a.Right} mm apart");
+    }
+
+    [Fact]
+    public void Words_stand_only_along_folds_that_go_right_over()
+    {
+        Assert.DoesNotContain(Texts(GussetBox(Mm(64), Mm(52), Mm(80), Mm(12))), text => text.StartsWith("valley", StringComparison.Ordinal) && !text.Contains(':', StringComparison.Ordinal));
+        var lid = Texts(DoubleLid(Mm(68), Mm(68), Mm(22), 10, Mm(1)));
+        Assert.Contains("valley, right over", lid);
+        Assert.DoesNotContain("valley", lid);
+
+        static List<string> Texts(Piece piece) => [.. Read(Drawing(piece, null, FigureShow.Folds), 120, 120).Texts.Select(text => text.Text)];
+    }
+
+    [Fact]
     public void Every_score_of_any_piece_is_measured() => Pieces.Select(Gen.Double[50, 170]).Sample(
         (pieces, width) =>
         {
@@ -84,7 +116,7 @@ public class FlatDrawingTests
                 AssertClear(reading);
                 foreach (var text in reading.Texts)
                 {
-                    Assert.True(text.Size >= 6);
+                    Assert.True(text.Size >= (IsDimension(text) ? 7.5 : 6.5));
                     Assert.True(text.Left > -0.01 && text.Right < figure.Width + 0.01, $"“{text.Text}” from {text.Left} to {text.Right} of {figure.Width}");
                     Assert.True(text.Top > -0.01 && text.Bottom < figure.Height + 0.01, $"“{text.Text}” from {text.Top} to {text.Bottom} of {figure.Height}");
                 }
@@ -217,6 +249,9 @@ public class FlatDrawingTests
                 Assert.False(Reading.Crosses(line, text, 0.02), $"A line from {line.From} to {line.To} crosses “{text.Text}”");
         }
     }
+
+    private static bool IsDimension(DrawnText text) =>
+        text.Text.EndsWith(" mm", StringComparison.Ordinal) || text.Text.EndsWith(" in", StringComparison.Ordinal);
 
     private static Reading Read(FlatDrawing drawing, double width, double height) => new(drawing.Draw(width, height, Styles).Items);
 

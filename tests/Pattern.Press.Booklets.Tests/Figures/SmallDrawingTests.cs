@@ -1,4 +1,5 @@
 using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Nets;
 using Pattern.Press.Typesetting.Fonts;
 using Pattern.Press.Typesetting.Pages;
 using static Pattern.Press.Booklets.Tests.Figures.Samples;
@@ -33,10 +34,16 @@ public class SmallDrawingTests
         var reading = new Reading(figure.Items);
         Assert.True(figure.Width <= width);
         var lines = Styles.Lines;
-        foreach (var stroke in new[] { lines.CutStroke, lines.ValleyStroke, lines.MountainStroke, DrawingStrokes.Trim(lines) })
+        foreach (var stroke in new[] { lines.CutStroke, lines.ValleyStroke, lines.MountainStroke, DrawingStrokes.Trim(lines), DrawingStrokes.Sheet(lines) })
             Assert.Contains(reading.Lines, line => line.Stroke.Width == stroke.Width && line.Stroke.Dash.SequenceEqual(stroke.Dash));
+        foreach (var side in new[] { SheetSide.Facing, SheetSide.Away })
+            Assert.Contains(reading.Paths, path => path.Stroke is { } stroke && stroke.Colour == lines.Glue && stroke.Dash.SequenceEqual(DrawingStrokes.Glue(lines, side).Dash));
         Assert.Contains(reading.Paths, path => path.Verbs.Contains(PathVerb.Curve));
-        Assert.Equal(8, reading.Texts.Count);
+        Assert.Contains(reading.Paths, path => path.Fill == Styles.Palette.Tint);
+
+        // A word for each of them, and those along the fold that goes right over.
+        Assert.Equal(14 + 1, reading.Texts.Count);
+        Assert.Contains(reading.Texts, text => text.Text == new EnglishWords().Say("drawing.fold.valley_flat"));
         FlatDrawingTests.AssertClear(reading);
     }
 

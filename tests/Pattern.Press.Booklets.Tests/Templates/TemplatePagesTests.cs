@@ -1,10 +1,12 @@
 using CsCheck;
+using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Booklets.Templates;
 using Pattern.Press.Booklets.Tests.Figures;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Plans.Tiling;
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
 using static Pattern.Press.Booklets.Tests.Figures.Samples;
 
@@ -52,7 +54,7 @@ public class TemplatePagesTests
             {
                 var items = page.Contents.SelectMany(content => content.Items);
                 FlatDrawingTests.AssertClear(new Reading(items));
-                Assert.All(new Reading(items).Texts, text => Assert.True(text.Size >= 6));
+                Assert.All(new Reading(items).Texts, text => Assert.True(text.Size >= 6.5));
             }
         },
         iter: 25);
@@ -72,6 +74,53 @@ public class TemplatePagesTests
     }
 
     [Fact]
+    public void The_upright_bar_of_a_page_of_small_templates_keeps_clear_of_them() => Jobs.Sample(
+        job =>
+        {
+            var part = Make(job.Kit, job.Page, job.Lap, out var plan);
+            foreach (var (page, shared) in part.Pages.Where(page => page.Destination?.StartsWith("template-small", StringComparison.Ordinal) == true).Zip(plan.Shared))
+            {
+                var bars = new Reading(page.Contents.SelectMany(content => content.Items)).Lines
+                    .Where(line => line.Stroke == new Stroke(Styles.Lines.Cut, Styles.Lines.FoldWidth) && line.From.X == line.To.X && Math.Abs(line.Length - 50) < 1e-9).ToList();
+                Assert.InRange(bars.Count, 0, 1);
+                foreach (var place in shared.Places)
+                {
+                    var size = place.Turned ? place.Part.Piece.Sheet.Turned : place.Part.Piece.Sheet;
+                    Assert.All(bars, bar => Assert.True(
+                        bar.From.X < place.PageX - 3 || bar.From.X > place.PageX + size.Width.Millimetres + 3
+                        || Math.Max(bar.From.Y, bar.To.Y) < place.PageY - 3 || Math.Min(bar.From.Y, bar.To.Y) > place.PageY + size.Height.Millimetres + 3));
+                }
+            }
+        },
+        iter: 25);
+
+    [Fact]
+    public void Waste_at_the_edge_of_the_sheet_has_the_edge_drawn_thin()
+    {
+        // Four corners of 68 mm each way are cut away from this box: 80 mm of wall less 12 mm of gusset.
+        var kit = Box(64, 52, 80, 12, 18);
+        var part = Make(kit, Page(PaperSize.A3, 10), 10, out var plan);
+        Assert.Single(plan.Tiled[0].Tiles);
+        var lines = new Reading(part.Pages.Single(page => page.Destination == "template-base").Contents.SelectMany(content => content.Items)).Lines.ToList();
+        var sides = lines.Where(line => line.Stroke == DrawingStrokes.Sheet(Styles.Lines) && Math.Abs(line.Length - 68) < 1e-9).ToList();
+        Assert.Equal(8, sides.Count);
+        var (left, top) = (sides.Min(line => line.From.X), sides.Min(line => line.From.Y));
+        var (right, bottom) = (sides.Max(line => line.From.X), sides.Max(line => line.From.Y));
+        double[] extent = [right - left, bottom - top];
+        Assert.Equal([212, 224], extent.Order().Select(side => Math.Round(side, 6)));
+    }
+
+    [Fact]
+    public void Small_templates_are_not_hatched()
+    {
+        var strip = Pattern.Press.Nets.Building.Mats.MitredStrip("strip", "Strip", new Pattern.Press.Measure.Size(Mm(74), Mm(6)), Hand.Left);
+        var kit = new Kit(Ruler.WholeMillimetres, [new Part(strip, PartKind.Mat, "patterned", 1)]);
+        var page = Assert.Single(Make(kit, Page(PaperSize.A4, 10), 10, out _).Pages);
+        Assert.NotEmpty(strip.Waste);
+        Assert.DoesNotContain(new Reading(page.Contents.SelectMany(content => content.Items)).Lines, line => line.From.X != line.To.X && line.From.Y != line.To.Y && line.Stroke != Styles.Lines.CutStroke);
+    }
+
+    [Fact]
     public void Pages_say_what_they_are()
     {
         var kit = Box(64, 52, 80, 12, 18);
@@ -80,11 +129,11 @@ public class TemplatePagesTests
         Assert.Equal(["template-joining", "template-base", "template-base-a2", "template-lid", "template-platform", "template-small"], part.Pages.Select(page => page.Destination));
         Assert.Equal([1, 2, 2, 2, 2, 2], part.Pages.Select(page => page.BookmarkLevel));
         var texts = Texts(part.Pages[1]);
-        foreach (var expected in new[] { "Base", "tile A1 of A1–A2", "Cut 1 from Smooth card.", "The inside of the card faces you.", "224 × 212 mm", "Joins A2 on the right at K, L and M.", "A2 is glued on here, up to the line", "Template page 2 of 6" })
+        foreach (var expected in new[] { "Base", "page A1 of 2", "Cut 1 from Smooth card.", "The inside of the card faces you.", "Sheet 224 × 212 mm: lay the thin outline on its edges.", "Joins A2 on the right at K, L and M.", "A2 is glued on here, up to the line", "T2 · template page 2 of 6" })
             Assert.Contains(expected, texts, StringComparison.Ordinal);
         Assert.Contains("Joins A1 on the left at K, L and M.", Texts(part.Pages[2]), StringComparison.Ordinal);
         Assert.Contains("trim here, then glue on A1", Texts(part.Pages[2]), StringComparison.Ordinal);
-        Assert.Contains("Trim A2 and glue it over A1; K, L and M meet.", Texts(part.Pages[0]), StringComparison.Ordinal);
+        Assert.Contains("Trim A2 and glue it over the shaded strip of A1, so that K, L and M meet.", Texts(part.Pages[0]), StringComparison.Ordinal);
         var small = Texts(part.Pages[5]);
         foreach (var expected in new[] { "Long wall mat · cut 2", "58 × 74 mm", "Lid mat · cut 1" })
             Assert.Contains(expected, small, StringComparison.Ordinal);

@@ -91,6 +91,7 @@ public class ReadingErrorTests
     [InlineData("      w: {panel: wall, fold: valley 90}", "      w: {diagonal: joins q, fold: valley 90}", "33:7: error: The diagonal “w” joins “q”, which is no panel, tab or gusset here. Known here: F.")]
     [InlineData("    goes: tray", "    goes: trey", "41:11: error: “trey” is not one of the choices here. Did you mean “tray”?")]
     [InlineData("    on: floor", "    on: flour", "42:9: error: “flour” is not one of the choices here. Did you mean “floor”?")]
+    [InlineData("    on: floor", "    on: floor\n    side: outsid", "43:11: error: “outsid” is not one of the choices here. Did you mean “outside”?")]
     [InlineData("    goes: tray", "    goes: tray\n    shape: mitred strip", "36:5: error: A mitred strip is either a left or a right one. Write hand: left, and a second mat with hand: right.")]
     [InlineData("    least: 1 mm", "    least: no", "46:12: error: “no” gives yes or no, but a length is needed here. Lengths are written with their units: 2 mm or 1/16 in.")]
     [InlineData("{{up(1 mm + card.caliper)}}", "{{up(1 mm + crad.caliper)}}", "47:46: error: “crad.caliper” is not a name of this structure. Did you mean “card.caliper”?")]

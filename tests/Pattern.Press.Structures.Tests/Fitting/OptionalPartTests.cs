@@ -51,6 +51,17 @@ public class OptionalPartTests
     }
 
     [Fact]
+    public void A_mat_is_on_the_side_that_its_file_says_and_inside_when_it_says_none()
+    {
+        var model = Fit(Ruler.WholeMillimetres, Round("58 mm", "72 mm"), "platform: yes\nmats: both");
+        foreach (var mat in model.Kit.Parts.Where(part => part.Kind == PartKind.Mat))
+        {
+            var outside = mat.Goes != "base" || mat.Piece.Id.StartsWith("outer", StringComparison.Ordinal);
+            Assert.Equal(outside ? SheetSide.Away : SheetSide.Facing, mat.Side);
+        }
+    }
+
+    [Fact]
     public void Every_mat_lies_within_a_panel_it_is_for()
     {
         var model = Fit(Ruler.SixteenthInches, Rectangular("70 mm", "45 mm", "50 mm"), "platform: yes\nmats: both");

@@ -26,7 +26,6 @@ internal static class TemplatesPart
                 Plan = TemplatePlanner.Plan(context.Primary.Kit, page, context.Source.Lap.Millimetres),
                 Page = page,
                 Kit = context.Primary.Kit,
-                Other = context.Secondary.Kit,
                 Stocks = context.Source.Stocks,
                 Words = words,
                 Styles = context.Styles,

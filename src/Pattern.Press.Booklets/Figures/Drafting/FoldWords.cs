@@ -7,7 +7,7 @@ namespace Pattern.Press.Booklets.Figures.Drafting;
 internal sealed class FoldWords(IFigureWords words, StyleSheet styles)
 {
     /// <summary>The word for a fold's direction.</summary>
-    public string Of(Fold fold) => (fold.Direction, IsFlat: fold.Angle >= 179.99) switch
+    public string Of(Fold fold) => (fold.Direction, IsFlat(fold)) switch
     {
         (FoldDirection.Valley, false) => words.Say("drawing.fold.valley"),
         (FoldDirection.Valley, true) => words.Say("drawing.fold.valley_flat"),
@@ -15,11 +15,16 @@ internal sealed class FoldWords(IFigureWords words, StyleSheet styles)
         (_, true) => words.Say("drawing.fold.mountain_flat"),
     };
 
-    /// <summary>Writes along one fold for each pair of kinds of panels that meet, the longest that has room.</summary>
-    public void DrawPerKind(Board board, Placing placing, Piece piece)
+    private static bool IsFlat(Fold fold) => fold.Angle >= 179.99;
+
+    /// <summary>
+    /// Writes along the folds that are folded flat, one for each pair of kinds of panels that meet, the longest that has
+    /// room. Which way a fold goes can be seen from its line, but not how far.
+    /// </summary>
+    public void DrawFlat(Board board, Placing placing, Piece piece)
     {
         var done = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var fold in piece.Folds.OrderByDescending(fold => fold.From.DistanceTo(fold.To)))
+        foreach (var fold in piece.Folds.Where(IsFlat).OrderByDescending(fold => fold.From.DistanceTo(fold.To)))
         {
             var kinds = $"{piece.Panel(fold.Parent).Kind}|{piece.Panel(fold.Child).Kind}|{Of(fold)}";
             if (!done.Contains(kinds) && AlongLine.Write(board, placing.Put(fold.From, fold.To), Of(fold), styles))

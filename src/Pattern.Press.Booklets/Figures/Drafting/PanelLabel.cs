@@ -6,7 +6,7 @@ namespace Pattern.Press.Booklets.Figures.Drafting;
 /// <summary>Fits a label into a panel: level if it can be, on two lines or reading upwards if not, smaller last.</summary>
 internal static class PanelLabel
 {
-    private const double Least = 6;
+    private const double Least = 6.5;
 
     public static (Label Label, Point At)? Find(Room room, Shape shape, string text, StyleSheet styles, bool bold, Box? within = null, double largest = 0)
     {

@@ -17,7 +17,8 @@ internal sealed class RunningDimension
     private const double LineAway = 4.5;
     private const double Beyond = 1;
     private const double Bend = 3;
-    private const double Between = 1.2;
+    private const double BetweenLines = 1.4;
+    private const double BetweenWords = 2.4;
     private const double Circle = 0.8;
     private readonly IReadOnlyList<Station> _stations;
     private readonly bool _top;
@@ -42,6 +43,9 @@ internal sealed class RunningDimension
     public double PastEnd(double end) => _stations.Count == 0
         ? 0
         : Math.Max(_labels.Max(Along) / 2, _places.Length == 0 ? 0 : _places[^1] + (Along(_labels[^1]) / 2) - end);
+
+    // Values side by side on one level need more than values above each other.
+    private double Between => _top && !_oneLine ? BetweenWords : BetweenLines;
 
     private double Foot => LineAway + Beyond + (_bent ? Bend : 0) + 0.7;
 

@@ -76,9 +76,9 @@ public sealed class FinishedThing
     {
         ArgumentNullException.ThrowIfNull(scene);
         var place = RigidMotion.By(at);
-        Add(scene, Standing(Box, 1).Moved(place), SheetSide.Facing);
+        Add(scene, Standing(Box, 1).Moved(place));
         if (LidOn() is { } lid)
-            Add(scene, lid.Moved(place), SheetSide.Away);
+            Add(scene, lid.Moved(place));
     }
 
     /// <summary>Adds the thing with its walls part of the way open and the item inside, its lid lifted off.</summary>
@@ -89,12 +89,12 @@ public sealed class FinishedThing
     {
         ArgumentNullException.ThrowIfNull(scene);
         var place = RigidMotion.By(at);
-        Add(scene, Standing(Box, opening).Moved(place), SheetSide.Facing);
+        Add(scene, Standing(Box, opening).Moved(place));
         var floor = 2 * Hair;
         if (Platform is not null)
         {
             var platform = UpsideDown(Platform, 1).Moved(RigidMotion.By(at + (Vector3d.UnitZ * floor)));
-            Add(scene, platform, SheetSide.Away);
+            Add(scene, platform);
             floor = platform.Panels.Max(panel => panel.Corners.Max(corner => corner.Z)) - at.Z + (2 * Hair);
         }
 
@@ -110,7 +110,7 @@ public sealed class FinishedThing
         }
 
         if (LidOn() is { } lid)
-            Add(scene, lid.Moved(RigidMotion.By(at + (Vector3d.UnitZ * LidLift))), SheetSide.Away);
+            Add(scene, lid.Moved(RigidMotion.By(at + (Vector3d.UnitZ * LidLift))));
     }
 
     // An item lies the way that its longer side goes along the longer side of the floor.
@@ -121,7 +121,7 @@ public sealed class FinishedThing
         return floor.Width >= floor.Height == along >= across ? (along, across) : (across, along);
     }
 
-    private void Add(Scene scene, Pose pose, SheetSide side) => scene.Add(pose, MatPlacing.On(pose.Piece, _kit.Parts), side);
+    private void Add(Scene scene, Pose pose) => scene.Add(pose, MatPlacing.On(pose.Piece, _kit.Parts));
 
     /// <summary>A piece folded in the order of hands, the middle of its root at the origin, its facing side up.</summary>
     internal static Pose Standing(Piece piece, double opening)

@@ -16,22 +16,21 @@ public sealed class FoldedDrawing : IDrawing
     /// <param name="opening">How far it is folded, in the order of hands: 0 flat, 1 finished.</param>
     /// <param name="upsideDown">Whether its facing side looks down, as a platform stands in its box.</param>
     /// <param name="mats">Mats on its panels.</param>
-    /// <param name="matSide">The side of the card that they are glued on: of a lid, away from its maker.</param>
-    public FoldedDrawing(
-        Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null, SheetSide matSide = SheetSide.Facing)
+    public FoldedDrawing(Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null)
     {
         ArgumentNullException.ThrowIfNull(piece);
         var pose = upsideDown ? FinishedThing.UpsideDown(piece, opening) : FinishedThing.Standing(piece, opening);
         var corners = pose.Panels.SelectMany(panel => panel.Corners).ToArray();
         var scene = new Scene { Ground = corners.Min(corner => corner.Z) };
-        scene.Add(pose, mats, matSide);
+        scene.Add(pose, mats);
         _drawing = new SolidDrawing(scene, View);
         Facts = new FoldedFacts(
             piece, opening, upsideDown,
             corners.Max(c => c.X) - corners.Min(c => c.X),
             corners.Max(c => c.Y) - corners.Min(c => c.Y),
             corners.Max(c => c.Z) - corners.Min(c => c.Z),
-            pose.Angles);
+            pose.Angles,
+            mats ?? []);
     }
 
     /// <summary>What is to be seen, with numbers, for a description in words.</summary>
@@ -49,5 +48,13 @@ public sealed class FoldedDrawing : IDrawing
 /// <param name="Depth">Its extent along the sheet's y.</param>
 /// <param name="Height">Its height.</param>
 /// <param name="Angles">The angle of each fold, in degrees in its own direction.</param>
+/// <param name="Mats">The mats that are on it.</param>
 public sealed record FoldedFacts(
-    Piece Piece, double Opening, bool UpsideDown, double Width, double Depth, double Height, IReadOnlyDictionary<Fold, double> Angles);
+    Piece Piece,
+    double Opening,
+    bool UpsideDown,
+    double Width,
+    double Depth,
+    double Height,
+    IReadOnlyDictionary<Fold, double> Angles,
+    IReadOnlyList<PlacedMat> Mats);

@@ -23,8 +23,7 @@ public sealed class Scene
     /// <summary>Adds a folded piece with its cut edges and folds.</summary>
     /// <param name="pose">The piece, where it stands.</param>
     /// <param name="mats">Mats on its panels.</param>
-    /// <param name="matSide">The side of the card that the mats are glued on.</param>
-    public void Add(Pose pose, IReadOnlyList<PlacedMat>? mats = null, SheetSide matSide = SheetSide.Facing)
+    public void Add(Pose pose, IReadOnlyList<PlacedMat>? mats = null)
     {
         ArgumentNullException.ThrowIfNull(pose);
         foreach (var panel in pose.Panels)
@@ -36,7 +35,7 @@ public sealed class Scene
         }
 
         foreach (var mat in mats ?? [])
-            AddMat(pose.Panel(mat.Panel.Name), mat.Corners, matSide);
+            AddMat(pose.Panel(mat.Panel.Name), mat.Corners, mat.Side);
     }
 
     /// <summary>Adds an upright rectangular block.</summary>
