@@ -37,6 +37,7 @@ internal static class BlockElements
         [typeof(RuleBlock)] = new RuleElement(),
         [typeof(KeepTogetherBlock)] = new KeepTogetherElement(),
         [typeof(BesideBlock)] = new BesideElement(),
+        [typeof(FigureRowBlock)] = new FigureRowElement(),
         [typeof(ContentsBlock)] = new ContentsElement(),
         [typeof(PageBreakBlock)] = new PageBreakElement(),
     };
