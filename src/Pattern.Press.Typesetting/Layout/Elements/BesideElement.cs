@@ -19,27 +19,31 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
     private const double LongestText = 2.4;
     private const double MostEmptySpace = 60;
 
+    // About two lines of caption and the room around, in millimetres.
+    private const double CaptionRoom = 12;
+
     // What a less good arrangement must save at least, in millimetres.
     private const double WorthIt = 4;
 
     protected override void LayOut(BesideBlock block, Column column, StripList strips)
     {
-        if (block.Figure is FigureRowBlock { Figures.Count: > 1 } row)
+        var row = block.Figure as FigureRowBlock;
+        if (row is null && !column.IsTight)
         {
-            LayOutLowest(
-                [
-                    (inside, list) => TryBeside(block, inside, TextShare, list),
-                    (inside, list) => TryBeside(block, inside, WideTextShare, list),
-                    (inside, list) => TryAbove(block.Text, row, inside, list),
-                    (inside, list) => LayOutAbove(block, inside, list),
-                ],
-                column,
-                strips);
+            if (!TryBeside(block, column, TextShare, strips))
+                LayOutAbove(block, column, strips);
+            return;
         }
-        else if (!TryBeside(block, column, TextShare, strips))
-        {
-            LayOutAbove(block, column, strips);
-        }
+
+        LayOutLowest(
+            [
+                (inside, list) => TryBeside(block, inside, TextShare, list),
+                (inside, list) => TryBeside(block, inside, WideTextShare, list),
+                (inside, list) => row is not null && TryAbove(block.Text, row, inside, list),
+                (inside, list) => LayOutAbove(block, inside, list),
+            ],
+            column,
+            strips);
     }
 
     private static bool LayOutAbove(BesideBlock block, Column column, StripList strips)
@@ -102,7 +106,11 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         var text = new StripList();
         var textColumn = column.Inset(0, column.Width - textWidth) with { Parent = trial, Frame = null };
         textColumn.LayOut(block.Text, text);
-        figureColumn.LayOut(FiguresOf(block).Select(one => one is FigureBlock ? FigureRowElement.Widest(one) : one), figure);
+        var (_, textHeight) = Stacking.Stack(text.Strips);
+        var figures = FiguresOf(block);
+        if (column.IsTight)
+            figureColumn = figureColumn with { MostFigureHeight = Math.Max(FigureRowElement.LowestFigure, (textHeight / figures.Count) - CaptionRoom) };
+        figureColumn.LayOut(figures.Select(one => one is FigureBlock ? FigureRowElement.Widest(one) : one), figure);
         if (figure.Count == 0 || text.Count == 0)
             return false;
 
@@ -110,7 +118,6 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         if (column.Session.ProblemCount > problems)
             return false;
 
-        var (_, textHeight) = Stacking.Stack(text.Strips);
         var (_, figureHeight) = Stacking.Stack(figure.Strips);
         var drawn = figure[0].Height;
         var isFlat = block.Figure is FigureBlock or ImageBlock && drawn < figureWidth * FlattestFigure;

@@ -10,6 +10,9 @@ internal sealed class FigureRowElement : BlockElement<FigureRowBlock>
     /// <summary>Narrower figures cannot be read at arm's length, in millimetres.</summary>
     public const double NarrowestFigure = 42;
 
+    /// <summary>As low as a figure is made to save room, in millimetres: its lettering does not shrink with it.</summary>
+    public const double LowestFigure = 50;
+
     // Of a page. A row serves to save height, which a tall figure beside a flat one would undo.
     private const double MostOfPage = 0.25;
 
@@ -49,7 +52,7 @@ internal sealed class FigureRowElement : BlockElement<FigureRowBlock>
                 Parent = trial,
                 Frame = null,
                 MayJustify = false,
-                MostFigureHeight = column.Session.TextHeight * MostOfPage,
+                MostFigureHeight = column.IsTight ? LowestFigure : column.Session.TextHeight * MostOfPage,
             };
             var figure = new StripList();
             BlockElements.LayOut(Widest(block.Figures[i]), cell, figure);

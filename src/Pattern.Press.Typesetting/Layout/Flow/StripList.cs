@@ -19,6 +19,9 @@ internal sealed class StripList
     /// <summary>The room above the next strip so far, in millimetres.</summary>
     public double PendingSpace => _gap;
 
+    /// <summary>Whether the next strip starts a page.</summary>
+    public bool IsAtPageStart => _startsPage || _strips.Count == 0;
+
     /// <summary>Asks for room above the next strip, in millimetres.</summary>
     public void Space(double gap) => _gap = Math.Max(_gap, gap);
 
