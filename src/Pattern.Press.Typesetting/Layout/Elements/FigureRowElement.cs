@@ -11,7 +11,7 @@ internal sealed class FigureRowElement : BlockElement<FigureRowBlock>
     public const double NarrowestFigure = 42;
 
     /// <summary>As low as a figure is made to save room, in millimetres: its lettering does not shrink with it.</summary>
-    public const double LowestFigure = 50;
+    public const double LowestFigure = 44;
 
     // Of a page. A row serves to save height, which a tall figure beside a flat one would undo.
     private const double MostOfPage = 0.25;
