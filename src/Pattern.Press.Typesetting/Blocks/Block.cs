@@ -13,6 +13,12 @@ public abstract record Block
 
     /// <summary>A name that links and bookmarks can lead to; null for none.</summary>
     public string? Destination { get; init; }
+
+    /// <summary>
+    /// Whether it stays on a page with the end of the block above it, as a note to a table does; then some of that block
+    /// goes to the next page with it rather than none.
+    /// </summary>
+    public bool KeepsWithPrevious { get; init; }
 }
 
 /// <summary>A heading. It keeps with what follows.</summary>
