@@ -76,8 +76,8 @@ internal sealed class BookPass(LayoutSession session)
             for (var at = 0; at < flow.Blocks.Count; at++)
             {
                 var next = at + 1 < flow.Blocks.Count ? flow.Blocks[at + 1] : null;
-                var tight = flow.Blocks[at] is KeepTogetherBlock group && GroupFitting.IsTight(group, next, column, strips);
-                BlockElements.LayOut(flow.Blocks[at], column with { IsTight = tight }, strips);
+                var scale = flow.Blocks[at] is KeepTogetherBlock group ? GroupFitting.ScaleOf(group, next, column, strips) : FigureScale.Usual;
+                BlockElements.LayOut(flow.Blocks[at], column with { FigureScale = scale }, strips);
             }
         }
 

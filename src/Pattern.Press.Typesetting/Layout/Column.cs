@@ -45,8 +45,8 @@ internal sealed record Column
     /// <summary>Whether paragraphs may be justified here: narrow columns are always ragged.</summary>
     public bool MayJustify { get; init; } = true;
 
-    /// <summary>Whether figures are made as small as they may be, because the page then holds more.</summary>
-    public bool IsTight { get; init; }
+    /// <summary>How large figures are made.</summary>
+    public FigureScale FigureScale { get; init; }
 
     /// <summary>How high a figure may be here, in millimetres; null for as high as figures may be anywhere.</summary>
     public double? MostFigureHeight { get; init; }

@@ -5,33 +5,46 @@ using Pattern.Press.Typesetting.Structure;
 namespace Pattern.Press.Typesetting.Layout;
 
 /// <summary>
-/// Decides whether the figures of blocks that stay together are made small. They are where that lets a page hold one
-/// group more, and nowhere else: a group that has its page to itself does better with large figures.
+/// Decides how large the figures of blocks that stay together are made: small where that lets a page hold one group more,
+/// large where the page would stay empty otherwise.
 /// </summary>
 internal static class GroupFitting
 {
-    /// <summary>Whether a group is set tight, given all that stands above it and what comes after it.</summary>
+    private static readonly FigureScale[] LargestFirst = [FigureScale.Generous, FigureScale.Usual, FigureScale.Tight];
+
+    /// <summary>How large the figures of a group are made, given all that stands above it and what comes after it.</summary>
     /// <param name="group">The group.</param>
-    /// <param name="next">The block after it, or null.</param>
+    /// <param name="next">The block after it; null if a page starts after it.</param>
     /// <param name="column">Its column.</param>
     /// <param name="strips">What stands above it.</param>
-    public static bool IsTight(KeepTogetherBlock group, Block? next, Column column, StripList strips)
+    public static FigureScale ScaleOf(KeepTogetherBlock group, Block? next, Column column, StripList strips)
     {
         var page = column.Session.TextHeight;
-        var roomy = Measure(group, column);
-        var tight = Measure(group, column with { IsTight = true });
-        if (tight.Height >= roomy.Height)
-            return false;
-        var top = strips.IsAtPageStart ? 0 : BottomOf(strips, page) + Math.Max(strips.PendingSpace, roomy.Gap);
-        if (top + tight.Height > page)
-            top = 0;
-        else if (top + roomy.Height > page)
-            return true;
-        if (next is not KeepTogetherBlock follower)
-            return false;
-        var below = Measure(follower, column with { IsTight = true });
-        var room = page - top - below.Gap - below.Height;
-        return tight.Height <= room && roomy.Height > room;
+        var heights = LargestFirst.Select(scale => Measure(group, column with { FigureScale = scale })).ToList();
+        var (lowest, gap) = (heights[^1].Height, heights[^1].Gap);
+        if (heights.TrueForAll(one => one.Height == lowest))
+            return FigureScale.Usual;
+        var top = strips.IsAtPageStart ? 0 : BottomOf(strips, page) + Math.Max(strips.PendingSpace, gap);
+        var room = page - (top + lowest > page ? 0 : top);
+        if (next is KeepTogetherBlock follower)
+        {
+            var below = Measure(follower, column with { FigureScale = FigureScale.Tight });
+            var left = room - below.Gap - below.Height;
+            room = lowest <= left ? left : room;
+        }
+        else if (next is not null)
+        {
+            // Text goes on below it, which takes what is left.
+            return heights[1].Height <= room ? FigureScale.Usual : FigureScale.Tight;
+        }
+
+        for (var i = 0; i < LargestFirst.Length; i++)
+        {
+            if (heights[i].Height <= room)
+                return LargestFirst[i];
+        }
+
+        return FigureScale.Usual;
     }
 
     private static double BottomOf(StripList strips, double page)

@@ -11,9 +11,11 @@ namespace Pattern.Press.Typesetting.Layout.Elements;
 /// </summary>
 internal sealed class BesideElement : BlockElement<BesideBlock>
 {
-    // How much of the width the text takes: as it is best, and so that several figures below each other are lower.
+    // How much of the width the text takes: as it is best, so that figures below each other are lower, and so that a single
+    // one is large.
     private const double TextShare = 0.58;
     private const double WideTextShare = 0.64;
+    private const double NarrowTextShare = 0.52;
 
     private const double FlattestFigure = 0.3;
     private const double LongestText = 2.4;
@@ -28,7 +30,9 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
     protected override void LayOut(BesideBlock block, Column column, StripList strips)
     {
         var row = block.Figure as FigureRowBlock;
-        if (row is null && !column.IsTight)
+        if (column.FigureScale == FigureScale.Generous && TryGenerous(block, row, column, strips))
+            return;
+        if (row is null && column.FigureScale != FigureScale.Tight)
         {
             if (!TryBeside(block, column, TextShare, strips))
                 LayOutAbove(block, column, strips);
@@ -45,6 +49,11 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
             column,
             strips);
     }
+
+    private static bool TryGenerous(BesideBlock block, FigureRowBlock? row, Column column, StripList strips) =>
+        row is null
+            ? TryBeside(block, column, NarrowTextShare, strips)
+            : HeightOf((inside, list) => TryAbove(block.Text, row, inside, list), column) is not null && TryAbove(block.Text, row, column, strips);
 
     private static bool LayOutAbove(BesideBlock block, Column column, StripList strips)
     {
@@ -108,7 +117,7 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         textColumn.LayOut(block.Text, text);
         var (_, textHeight) = Stacking.Stack(text.Strips);
         var figures = FiguresOf(block);
-        if (column.IsTight)
+        if (column.FigureScale == FigureScale.Tight)
             figureColumn = figureColumn with { MostFigureHeight = Math.Max(FigureRowElement.LowestFigure, (textHeight / figures.Count) - CaptionRoom) };
         figureColumn.LayOut(figures.Select(one => one is FigureBlock ? FigureRowElement.Widest(one) : one), figure);
         if (figure.Count == 0 || text.Count == 0)

@@ -15,6 +15,7 @@ internal sealed class FigureRowElement : BlockElement<FigureRowBlock>
 
     // Of a page. A row serves to save height, which a tall figure beside a flat one would undo.
     private const double MostOfPage = 0.25;
+    private const double GenerousMostOfPage = 0.45;
 
     protected override void LayOut(FigureRowBlock block, Column column, StripList strips)
     {
@@ -52,7 +53,12 @@ internal sealed class FigureRowElement : BlockElement<FigureRowBlock>
                 Parent = trial,
                 Frame = null,
                 MayJustify = false,
-                MostFigureHeight = column.IsTight ? LowestFigure : column.Session.TextHeight * MostOfPage,
+                MostFigureHeight = column.FigureScale switch
+                {
+                    FigureScale.Tight => LowestFigure,
+                    FigureScale.Generous => column.Session.TextHeight * GenerousMostOfPage,
+                    _ => column.Session.TextHeight * MostOfPage,
+                },
             };
             var figure = new StripList();
             BlockElements.LayOut(Widest(block.Figures[i]), cell, figure);
