@@ -62,8 +62,8 @@ public class FigureRowTests
     public void Figures_are_made_smaller_where_that_lets_a_page_hold_one_step_more()
     {
         var alone = BookPages.LayOut(56, 160, Step("a"));
-        // Each takes about 120 mm if it has all the room it wants, and less than 100 with small figures.
-        var two = BookPages.LayOut(40, 160, Step("a"), Step("b"));
+        // Alone a step takes about 110 mm and with small figures less than 80, two of which fit the 168 mm of a page.
+        var two = BookPages.LayOut(34, 160, Step("a"), Step("b"));
         Assert.Single(two.Pages);
         Assert.True(Boxes(two)[0].Height < Boxes(alone)[0].Height - 5, "The figures of two steps on a page are as large as those of one.");
     }

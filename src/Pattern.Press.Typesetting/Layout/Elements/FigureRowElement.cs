@@ -57,7 +57,7 @@ internal sealed class FigureRowElement : BlockElement<FigureRowBlock>
                 {
                     FigureScale.Tight => LowestFigure,
                     FigureScale.Generous => column.Session.TextHeight * GenerousMostOfPage,
-                    _ => column.Session.TextHeight * MostOfPage,
+                    _ => Math.Max(LowestFigure, column.Session.TextHeight * MostOfPage),
                 },
             };
             var figure = new StripList();
