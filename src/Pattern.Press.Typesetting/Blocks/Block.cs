@@ -13,6 +13,12 @@ public abstract record Block
 
     /// <summary>A name that links and bookmarks can lead to; null for none.</summary>
     public string? Destination { get; init; }
+
+    /// <summary>
+    /// Whether it stays on a page with the end of the block above it, as a note to a table does; then some of that block
+    /// goes to the next page with it rather than none.
+    /// </summary>
+    public bool KeepsWithPrevious { get; init; }
 }
 
 /// <summary>A heading. It keeps with what follows.</summary>
@@ -143,8 +149,16 @@ public sealed record RuleBlock : Block;
 public sealed record KeepTogetherBlock(IReadOnlyList<Block> Content) : Block;
 
 /// <summary>
+/// Figures side by side, their tops level, each with its caption below it; one below the other where they would be too
+/// narrow.
+/// </summary>
+/// <param name="Figures">Figures and pictures, from left to right. Their own widths do not count.</param>
+public sealed record FigureRowBlock(IReadOnlyList<Block> Figures) : Block;
+
+/// <summary>
 /// Text beside a figure, the text to the left; where the page is too narrow, or the text much longer than the figure,
-/// one below the other.
+/// one below the other. If the figure is a row of figures, they stand beside the text one below the other, or side by
+/// side below it, whichever is lower.
 /// </summary>
 public sealed record BesideBlock(IReadOnlyList<Block> Text, Block Figure) : Block;
 

@@ -37,6 +37,7 @@ internal static class BlockElements
         [typeof(RuleBlock)] = new RuleElement(),
         [typeof(KeepTogetherBlock)] = new KeepTogetherElement(),
         [typeof(BesideBlock)] = new BesideElement(),
+        [typeof(FigureRowBlock)] = new FigureRowElement(),
         [typeof(ContentsBlock)] = new ContentsElement(),
         [typeof(PageBreakBlock)] = new PageBreakElement(),
     };
@@ -49,6 +50,8 @@ internal static class BlockElements
         var name = block is HeadingBlock heading ? column.Session.Outline.Of(heading).Destination : block.Destination;
         if (name is not null)
             strips.Name(name);
+        if (block.KeepsWithPrevious)
+            strips.KeepLast();
         element.LayOut(block, block.Source is null ? column : column with { Source = block.Source }, strips);
     }
 }

@@ -72,7 +72,13 @@ internal sealed class BookPass(LayoutSession session)
                 strips.StartPage();
             var section = _root.Add(Role.Sect);
             section.Title = flow.Title.Length > 0 ? flow.Title : null;
-            new Column { Session = session, Width = session.TextWidth, Parent = section }.LayOut(flow.Blocks, strips);
+            var column = new Column { Session = session, Width = session.TextWidth, Parent = section };
+            for (var at = 0; at < flow.Blocks.Count; at++)
+            {
+                var next = at + 1 < flow.Blocks.Count ? flow.Blocks[at + 1] : null;
+                var scale = flow.Blocks[at] is KeepTogetherBlock group ? GroupFitting.ScaleOf(group, next, column, strips) : FigureScale.Usual;
+                BlockElements.LayOut(flow.Blocks[at], column with { FigureScale = scale }, strips);
+            }
         }
 
         strips.KeepHeadings(2 * session.Looks.Body.Leading);

@@ -45,6 +45,12 @@ internal sealed record Column
     /// <summary>Whether paragraphs may be justified here: narrow columns are always ragged.</summary>
     public bool MayJustify { get; init; } = true;
 
+    /// <summary>How large figures are made.</summary>
+    public FigureScale FigureScale { get; init; }
+
+    /// <summary>How high a figure may be here, in millimetres; null for as high as figures may be anywhere.</summary>
+    public double? MostFigureHeight { get; init; }
+
     /// <summary>The column without so much on its left and right.</summary>
     public Column Inset(double left, double right) => this with { X = X + left, Width = Width - left - right };
 

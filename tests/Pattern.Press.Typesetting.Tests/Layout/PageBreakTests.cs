@@ -149,6 +149,63 @@ public class PageBreakTests
     }
 
     [Fact]
+    public void A_callout_higher_than_a_third_of_a_page_is_divided_between_its_items_two_on_either_side()
+    {
+        // Of twenty lines seven are free below the text: room for the title and some of the five items of two lines.
+        var items = Enumerable.Range(1, 5).Select(i => (IReadOnlyList<Block>)[BookPages.Lines(2, $"i{i}-")]).ToList();
+        var document = BookPages.LayOut(20, Width,
+            BookPages.Lines(10, "a"), new CalloutBlock(CalloutKind.Caution, "Care", [new ListBlock(ListKind.Bulleted, 1, items)]));
+        Assert.Equal(2, document.Pages.Count);
+        Assert.Equal([1, 2], ItemsOn(document.Pages[0]).Take(2));
+        var rest = ItemsOn(document.Pages[1]);
+        Assert.True(rest.Length >= 2, "A single item is left over.");
+        Assert.Equal([1, 2, 3, 4, 5], ItemsOn(document.Pages[0]).Concat(rest));
+    }
+
+    [Fact]
+    public void A_callout_goes_to_the_next_page_where_less_than_two_items_would_stay()
+    {
+        var items = Enumerable.Range(1, 5).Select(i => (IReadOnlyList<Block>)[BookPages.Lines(2, $"i{i}-")]).ToList();
+        var document = BookPages.LayOut(20, Width,
+            BookPages.Lines(14, "a"), new CalloutBlock(CalloutKind.Caution, "Care", [new ListBlock(ListKind.Bulleted, 1, items)]));
+        Assert.Empty(ItemsOn(document.Pages[0]));
+        Assert.DoesNotContain("Care", BookPages.TextOf(document.Pages[0]));
+        Assert.Equal([1, 2, 3, 4, 5], ItemsOn(document.Pages[1]));
+    }
+
+    [Fact]
+    public void A_table_of_six_rows_is_not_divided_and_one_of_seven_is()
+    {
+        Assert.Equal([0, 6], RowsByPage(6));
+        var seven = RowsByPage(7);
+        Assert.Equal(7, seven.Sum());
+        Assert.True(seven[0] >= 2);
+    }
+
+    [Fact]
+    public void A_note_that_keeps_with_a_table_takes_its_last_two_rows_along()
+    {
+        var note = new CalloutBlock(CalloutKind.Tip, "Note", [BookPages.Lines(2, "n")]);
+        var table = Table(8);
+        var apart = BookPages.LayOut(14, Width, table, note);
+        Assert.Equal("Note", BookPages.TextOf(apart.Pages[1])[0]);
+        var kept = BookPages.LayOut(14, Width, table, note with { KeepsWithPrevious = true });
+        Assert.Equal(["r7", "r8", "Note", "n1", "n2"], BookPages.TextOf(kept.Pages[1]));
+    }
+
+    private static TableBlock Table(int rows) =>
+        new([ColumnAlignment.Left], [], [.. Enumerable.Range(1, rows).Select(i => new TableRow([new TableCell([new TextInline($"r{i}")])]))]);
+
+    private static int[] RowsByPage(int rows)
+    {
+        var document = BookPages.LayOut(14, Width, BookPages.Lines(8, "a"), Table(rows));
+        return [.. document.Pages.Select(page => BookPages.TextOf(page).Count(line => line.StartsWith('r')))];
+    }
+
+    private static int[] ItemsOn(Page page) =>
+        [.. BookPages.TextOf(page).Where(line => line.StartsWith('i')).Select(line => line[1] - '0').Distinct()];
+
+    [Fact]
     public void A_page_break_starts_a_page_and_two_in_succession_are_one()
     {
         var document = BookPages.LayOut(12, Width,

@@ -7,7 +7,7 @@ namespace Pattern.Press.Booklets.Composing.Parts;
 /// <summary>What was checked about the fit, in both columns.</summary>
 internal static class ChecksPart
 {
-    /// <summary>The table of checks, below its heading.</summary>
+    /// <summary>The table of checks, below its heading and on the same page.</summary>
     public static IReadOnlyList<Block> Compose(BookletContext context, ValueText values)
     {
         var phrases = context.Phrases;
@@ -22,12 +22,15 @@ internal static class ChecksPart
             ]));
         return
         [
-            Words.Subheading(2, phrases["measurements.checks.title"], "checked"),
-            Words.Phrase(phrases, "measurements.checks.lead"),
-            new TableBlock(
-                [ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Right],
-                [new TableRow([Words.Head(phrases["measurements.what"]), Words.Head(phrases["measurements.checks.found"]), Words.Head(phrases["measurements.checks.least"])])],
-                [.. rows]),
+            new KeepTogetherBlock(
+            [
+                Words.Subheading(2, phrases["measurements.checks.title"], "checked"),
+                Words.Phrase(phrases, "measurements.checks.lead"),
+                new TableBlock(
+                    [ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Right],
+                    [new TableRow([Words.Head(phrases["measurements.what"]), Words.Head(phrases["measurements.checks.found"]), Words.Head(phrases["measurements.checks.least"])])],
+                    [.. rows]),
+            ]),
         ];
     }
 

@@ -31,7 +31,7 @@ internal static class MeasurementsPart
             CutTable.Make(context, values),
         };
         if (context.Metric.Kit.Parts.Any(part => part.Hand != Hand.Either))
-            blocks.Add(new CalloutBlock(CalloutKind.Tip, phrases["measurements.hands.title"], [Words.Phrase(phrases, "measurements.hands.text")]));
+            blocks.Add(new CalloutBlock(CalloutKind.Tip, phrases["measurements.hands.title"], [Words.Phrase(phrases, "measurements.hands.text")]) { KeepsWithPrevious = true });
         blocks.Add(Words.Subheading(2, phrases["measurements.scores.title"], "what-to-score"));
         blocks.Add(Words.Phrase(phrases, "measurements.scores.lead"));
         blocks.Add(ScoreTable.Make(context, values));

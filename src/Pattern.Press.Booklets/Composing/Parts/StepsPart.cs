@@ -64,17 +64,15 @@ internal static class StepsPart
         return false;
     }
 
-    // The figures stand beside the words, one below the other, up to the first block that has to be wide; what follows
-    // takes the whole width.
+    // The figures stand with the words up to the first block that has to be wide: beside them, or in a row below them,
+    // whichever is lower. What follows takes the whole width.
     private static void Place(List<Block> blocks, IReadOnlyList<Block> words, Block figure)
     {
         var narrow = words.TakeWhile(block => block is ParagraphBlock or ListBlock or FigureBlock).ToList();
         var text = narrow.Where(block => block is not FigureBlock).ToList();
         var figures = narrow.Prepend(figure).OfType<FigureBlock>().Select(one => text.Count > 0 ? one with { Width = FigureWidth.Full } : one).ToList();
-        if (text.Count > 0)
-            blocks.Add(new BesideBlock(text, figures.Count == 1 ? figures[0] : new KeepTogetherBlock(figures)));
-        else
-            blocks.AddRange(figures);
+        Block shown = figures.Count == 1 ? figures[0] : new FigureRowBlock(figures);
+        blocks.Add(text.Count > 0 ? new BesideBlock(text, shown) : shown);
         blocks.AddRange(words.Skip(narrow.Count));
     }
 

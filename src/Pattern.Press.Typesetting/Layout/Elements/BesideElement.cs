@@ -5,26 +5,105 @@ using Pattern.Press.Typesetting.Structure;
 namespace Pattern.Press.Typesetting.Layout.Elements;
 
 /// <summary>
-/// Text with a figure to its right, their tops level. One below the other where that reads better: in a narrow column,
-/// when the figure would be a mere strip, and when the text would run on long below the figure.
+/// Text with figures to its right, their tops level. One below the other where that reads better: in a narrow column,
+/// when the figure would be a mere strip, and when the text would run on long below the figure. Several figures stand
+/// where they take the least height.
 /// </summary>
 internal sealed class BesideElement : BlockElement<BesideBlock>
 {
+    // How much of the width the text takes: as it is best, so that figures below each other are lower, and so that a single
+    // one is large.
     private const double TextShare = 0.58;
-    private const double NarrowestFigure = 42;
+    private const double WideTextShare = 0.64;
+    private const double NarrowTextShare = 0.52;
+
     private const double FlattestFigure = 0.3;
     private const double LongestText = 2.4;
     private const double MostEmptySpace = 60;
 
+    // About two lines of caption and the room around, in millimetres.
+    private const double CaptionRoom = 12;
+
+    // What a less good arrangement must save at least, in millimetres.
+    private const double WorthIt = 4;
+
     protected override void LayOut(BesideBlock block, Column column, StripList strips)
     {
-        var gutter = column.Session.Styles.Spacing.Gutter;
-        var textWidth = (column.Width - gutter) * TextShare;
-        var figureWidth = column.Width - gutter - textWidth;
-        if (figureWidth >= NarrowestFigure && column.Session.Try(() => TryBeside(block, column, textWidth, figureWidth, strips)))
+        var row = block.Figure as FigureRowBlock;
+        if (column.FigureScale == FigureScale.Generous && TryGenerous(block, row, column, strips))
             return;
+        if (row is null && column.FigureScale != FigureScale.Tight)
+        {
+            if (!TryBeside(block, column, TextShare, strips))
+                LayOutAbove(block, column, strips);
+            return;
+        }
+
+        LayOutLowest(
+            [
+                (inside, list) => TryBeside(block, inside, TextShare, list),
+                (inside, list) => TryBeside(block, inside, WideTextShare, list),
+                (inside, list) => row is not null && TryAbove(block.Text, row, inside, list),
+                (inside, list) => LayOutAbove(block, inside, list),
+            ],
+            column,
+            strips);
+    }
+
+    private static bool TryGenerous(BesideBlock block, FigureRowBlock? row, Column column, StripList strips) =>
+        row is null
+            ? TryBeside(block, column, NarrowTextShare, strips)
+            : HeightOf((inside, list) => TryAbove(block.Text, row, inside, list), column) is not null && TryAbove(block.Text, row, column, strips);
+
+    private static bool LayOutAbove(BesideBlock block, Column column, StripList strips)
+    {
         column.LayOut(block.Text, strips);
-        BlockElements.LayOut(block.Figure, column, strips);
+        column.LayOut(FiguresOf(block), strips);
+        return true;
+    }
+
+    private static bool TryAbove(IReadOnlyList<Block> text, FigureRowBlock row, Column column, StripList strips)
+    {
+        column.LayOut(text, strips);
+        return FigureRowElement.TrySideBySide(row, column, strips);
+    }
+
+    /// <summary>Tries arrangements, the best first, and keeps the lowest; the last is one that always works.</summary>
+    private static void LayOutLowest(IReadOnlyList<Func<Column, StripList, bool>> arrangements, Column column, StripList strips)
+    {
+        var (best, lowest) = (arrangements[^1], double.PositiveInfinity);
+        foreach (var arrangement in arrangements)
+        {
+            if (HeightOf(arrangement, column) is { } height && height < lowest - WorthIt)
+                (best, lowest) = (arrangement, height);
+        }
+
+        best(column, strips);
+    }
+
+    private static double? HeightOf(Func<Column, StripList, bool> arrangement, Column column)
+    {
+        double? height = null;
+        column.Session.Try(() =>
+        {
+            var strips = new StripList();
+            if (arrangement(column with { Parent = new StructureElement(Role.Div), Frame = null }, strips))
+                height = Stacking.Stack(strips.Strips).Height;
+            return false;
+        });
+        return height;
+    }
+
+    private static IReadOnlyList<Block> FiguresOf(BesideBlock block) =>
+        block.Figure is FigureRowBlock row ? row.Figures : [block.Figure];
+
+    private static bool TryBeside(BesideBlock block, Column column, double share, StripList strips)
+    {
+        var gutter = column.Session.Styles.Spacing.Gutter;
+        var textWidth = (column.Width - gutter) * share;
+        var figureWidth = column.Width - gutter - textWidth;
+        return figureWidth >= FigureRowElement.NarrowestFigure
+            && column.Session.Try(() => TryBeside(block, column, textWidth, figureWidth, strips));
     }
 
     private static bool TryBeside(BesideBlock block, Column column, double textWidth, double figureWidth, StripList strips)
@@ -33,11 +112,14 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         var problems = column.Session.ProblemCount;
         var figure = new StripList();
         var figureColumn = column.Inset(column.Width - figureWidth, 0) with { Parent = trial, Frame = null, MayJustify = false };
-        var wide = block.Figure is FigureBlock drawing ? drawing with { Width = FigureWidth.Full } : block.Figure;
         var text = new StripList();
         var textColumn = column.Inset(0, column.Width - textWidth) with { Parent = trial, Frame = null };
         textColumn.LayOut(block.Text, text);
-        BlockElements.LayOut(wide, figureColumn, figure);
+        var (_, textHeight) = Stacking.Stack(text.Strips);
+        var figures = FiguresOf(block);
+        if (column.FigureScale == FigureScale.Tight)
+            figureColumn = figureColumn with { MostFigureHeight = Math.Max(FigureRowElement.LowestFigure, (textHeight / figures.Count) - CaptionRoom) };
+        figureColumn.LayOut(figures.Select(one => one is FigureBlock ? FigureRowElement.Widest(one) : one), figure);
         if (figure.Count == 0 || text.Count == 0)
             return false;
 
@@ -45,7 +127,6 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         if (column.Session.ProblemCount > problems)
             return false;
 
-        var (_, textHeight) = Stacking.Stack(text.Strips);
         var (_, figureHeight) = Stacking.Stack(figure.Strips);
         var drawn = figure[0].Height;
         var isFlat = block.Figure is FigureBlock or ImageBlock && drawn < figureWidth * FlattestFigure;
@@ -55,7 +136,7 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
 
         foreach (var element in trial.Children)
             column.Parent.Add(element);
-        var group = new GroupStrip { Source = column.Source, Frame = column.Frame };
+        var group = new GroupStrip("Text with a figure beside it") { Source = column.Source, Frame = column.Frame };
         group.AddColumn(text.Strips);
         // The drawing's top is level with the capitals of the first line, not with the top of its leading.
         var look = column.Session.Looks.Body;

@@ -32,24 +32,29 @@ internal static class CalloutMarks
         ];
     }
 
-    /// <summary>A star of four points: a spark.</summary>
+    /// <summary>A pencil, as for a note in the margin; its point is at the lower left.</summary>
     public static IReadOnlyList<PageItem> Tip(double x, double middle, Colour colour)
     {
-        var centre = x + (Size / 2);
-        return [Spark(centre - 0.3, middle + 0.25, Size * 0.46, colour), Spark(centre + 1.75, middle - 1.6, Size * 0.2, colour)];
-    }
+        const double half = 0.72;
+        const double wood = 1.5;
+        const double body = 4.3;
+        const double end = 5.5;
+        const double gap = 0.32;
+        const double lead = 0.6;
+        var (left, bottom) = (x + 0.3, middle + (Size / 2) - 0.3);
+        return
+        [
+            new PathItem(
+                PathBuilder.Polygon(At(0.25, 0), At(wood, half - 0.12), At(wood, 0.12 - half)),
+                null,
+                new Stroke(colour, 0.24, [], LineCap.Round)),
+            new PathItem(PathBuilder.Polygon(At(0, 0), At(lead, half * lead / wood), At(lead, -half * lead / wood)), colour, null),
+            new PathItem(PathBuilder.Polygon(At(wood, half), At(body, half), At(body, -half), At(wood, -half)), colour, null),
+            new PathItem(PathBuilder.Polygon(At(body + gap, half), At(end, half), At(end, -half), At(body + gap, -half)), colour, null),
+        ];
 
-    private static PathItem Spark(double x, double y, double r, Colour colour)
-    {
-        var k = r * 0.12;
-        var path = new PathBuilder()
-            .MoveTo(x, y - r)
-            .CurveTo(x + k, y - k - k, x + k + k, y - k, x + r, y)
-            .CurveTo(x + k + k, y + k, x + k, y + k + k, x, y + r)
-            .CurveTo(x - k, y + k + k, x - k - k, y + k, x - r, y)
-            .CurveTo(x - k - k, y - k, x - k, y - k - k, x, y - r)
-            .Close()
-            .Build();
-        return new PathItem(path, colour, null);
+        // So far from the point along the pencil, and so far to its right.
+        PagePoint At(double along, double across) =>
+            new(left + ((along + across) * Math.Sqrt(0.5)), bottom - ((along - across) * Math.Sqrt(0.5)));
     }
 }

@@ -23,7 +23,8 @@ internal abstract class CaptionedElement<TBlock> : BlockElement<TBlock>
         _ => 1,
     };
 
-    protected static double MostHeight(Column column) => column.Session.TextHeight * MostOfPage;
+    protected static double MostHeight(Column column) =>
+        Math.Min(column.MostFigureHeight ?? double.PositiveInfinity, column.Session.TextHeight * MostOfPage);
 
     protected static void Place(
         DrawnFigure drawn, string alternativeText, IReadOnlyList<Inline> caption, Column column, StripList strips)

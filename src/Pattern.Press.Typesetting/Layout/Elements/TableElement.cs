@@ -21,6 +21,9 @@ internal sealed class TableElement : BlockElement<TableBlock>
     private const double GroupLine = 0.3;
     private const double HeadLine = 0.35;
 
+    // So few rows are read at a glance, which a page turned in between would spoil.
+    private const int MostRowsUndivided = 6;
+
     protected override void LayOut(TableBlock block, Column column, StripList strips)
     {
         if (block.Columns.Count == 0 || block.Header.Count + block.Rows.Count == 0)
@@ -28,9 +31,9 @@ internal sealed class TableElement : BlockElement<TableBlock>
         var spacing = column.Session.Styles.Spacing;
         var table = column.Parent.Add(Role.Table);
         strips.Space(spacing.Block);
+        var first = strips.Count;
         if (block.Caption.Count > 0)
         {
-            var first = strips.Count;
             (column with { MayJustify = false }).SetText(block.Caption, column.Session.Looks.TableCaption, table.Add(Role.Caption), strips);
             for (var i = first; i < strips.Count; i++)
                 strips[i].Keep = Keep.Firm;
@@ -38,6 +41,8 @@ internal sealed class TableElement : BlockElement<TableBlock>
         }
 
         new Setter(block, column, table).Set(strips);
+        if (block.Rows.Count <= MostRowsUndivided)
+            strips.KeepTogether(first, column.Session.TextHeight);
         strips.Space(spacing.Block);
     }
 

@@ -1,12 +1,13 @@
 namespace Pattern.Press.Typesetting.Layout.Flow;
 
 /// <summary>Columns side by side, their tops level.</summary>
-internal sealed class GroupStrip : Strip
+/// <param name="kind">What it is, for messages.</param>
+internal sealed class GroupStrip(string kind) : Strip
 {
     private readonly List<IReadOnlyList<PlacedStrip>> _columns = [];
     private double _height;
 
-    public override string Kind => "Text with a figure beside it";
+    public override string Kind { get; } = kind;
 
     public override double Height => _height;
 

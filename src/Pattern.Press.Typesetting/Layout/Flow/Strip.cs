@@ -26,6 +26,9 @@ internal abstract class Strip
     /// <summary>Whether it starts a page.</summary>
     public bool StartsPage { get; set; }
 
+    /// <summary>Whether an item of a list, or a block of a callout, starts with it.</summary>
+    public bool StartsItem { get; set; }
+
     /// <summary>Whether it is (a line of) a heading, which wants at least two lines below it.</summary>
     public bool IsHeading { get; init; }
 

@@ -19,6 +19,9 @@ internal sealed class StripList
     /// <summary>The room above the next strip so far, in millimetres.</summary>
     public double PendingSpace => _gap;
 
+    /// <summary>Whether the next strip starts a page.</summary>
+    public bool IsAtPageStart => _startsPage || _strips.Count == 0;
+
     /// <summary>Asks for room above the next strip, in millimetres.</summary>
     public void Space(double gap) => _gap = Math.Max(_gap, gap);
 
@@ -48,7 +51,34 @@ internal sealed class StripList
         if (HeightFrom(first) > pageHeight)
             return;
         for (var i = first; i < _strips.Count - 1; i++)
-            _strips[i].Keep = (Keep)Math.Max((int)_strips[i].Keep, (int)Keep.Together);
+            Strengthen(i, Keep.Together);
+    }
+
+    /// <summary>
+    /// Keeps strips together like <see cref="KeepTogether"/>, but lets a page end between their items once so many of them
+    /// stand on either side.
+    /// </summary>
+    public void KeepItemsTogether(int first, double pageHeight, int least)
+    {
+        if (HeightFrom(first) > pageHeight)
+            return;
+        var items = 0;
+        for (var i = first; i < _strips.Count; i++)
+            items += _strips[i].StartsItem ? 1 : 0;
+        var above = 0;
+        for (var i = first; i < _strips.Count - 1; i++)
+        {
+            above += _strips[i].StartsItem ? 1 : 0;
+            if (!_strips[i + 1].StartsItem || above < least || items - above < least)
+                Strengthen(i, Keep.Together);
+        }
+    }
+
+    /// <summary>Keeps the last strip together with what comes next, unless that starts a page.</summary>
+    public void KeepLast()
+    {
+        if (!IsAtPageStart)
+            Strengthen(_strips.Count - 1, Keep.Together);
     }
 
     /// <summary>Gives every heading at least so much text below it on its page, in millimetres.</summary>
@@ -63,18 +93,22 @@ internal sealed class StripList
             {
                 if (_strips[j].StartsPage)
                     break;
-                _strips[j - 1].Keep = (Keep)Math.Max((int)_strips[j - 1].Keep, (int)Keep.Firm);
+                Strengthen(j - 1, Keep.Firm);
                 if (!_strips[j].IsHeading)
                     below += _strips[j].Height;
             }
         }
     }
 
-    private double HeightFrom(int first)
+    /// <summary>How high the strips from one on are, stacked on a page of their own.</summary>
+    public double HeightFrom(int first)
     {
         PlacedStrip? above = null;
         for (var i = first; i < _strips.Count; i++)
             above = new PlacedStrip(_strips[i], Stacking.TopOf(_strips[i], above), false);
         return above is { } last ? last.Bottom + Stacking.PadBelow(last.Strip.Frame, null) : 0;
     }
+
+    private void Strengthen(int index, Keep least) =>
+        _strips[index].Keep = (Keep)Math.Max((int)_strips[index].Keep, (int)least);
 }

@@ -1,0 +1,14 @@
+namespace Pattern.Press.Typesetting.Layout;
+
+/// <summary>How large the figures of a text are made, as the page has room.</summary>
+internal enum FigureScale
+{
+    /// <summary>As goes well with the text.</summary>
+    Usual,
+
+    /// <summary>As small as they can be read, because the page then holds more.</summary>
+    Tight,
+
+    /// <summary>Larger than they have to be, because the page would stay empty otherwise.</summary>
+    Generous,
+}
