@@ -2,6 +2,7 @@ using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Phrases;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets.Folding.Proofs;
+using Pattern.Press.Plans.Materials;
 using Pattern.Press.Structures;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Styles;
@@ -31,6 +32,9 @@ internal sealed record BookletContext
 
     /// <summary>What was proven by folding the pieces of the primary fit.</summary>
     public IReadOnlyList<FoldingProof> Folding { get; init; } = [];
+
+    /// <summary>What the primary and the other fit take of each stock.</summary>
+    public (MaterialsList Primary, MaterialsList Secondary) Materials { get; init; }
 
     /// <summary>The fit that templates and figures are drawn from.</summary>
     public Model Primary => Source.Primary == UnitSystem.Metric ? Metric : Imperial;

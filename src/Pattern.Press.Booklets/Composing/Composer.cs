@@ -54,7 +54,7 @@ internal sealed class Composer
         if (IntroductionPart.Compose(_context, _bindings, _options, problems) is { } introduction)
             parts.Add(introduction);
         Add(BookletPart.Before, () => BeforePart.Compose(_context, _values, words, _paper));
-        Add(BookletPart.Materials, () => MaterialsPart.Compose(_context, _values, words, problems));
+        Add(BookletPart.Materials, () => MaterialsPart.Compose(_context, _values, words));
         Add(BookletPart.Measurements, () => MeasurementsPart.Compose(_context, _values));
         Add(BookletPart.Steps, () => StepsPart.Compose(_context, _bindings, words, _options, problems));
         Add(BookletPart.Templates, () => TemplatesPart.Compose(_context, _words, _paper, problems));

@@ -2,9 +2,7 @@ using System.Globalization;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Plans.Materials;
-using Pattern.Press.Plans.Sheets;
 using Pattern.Press.Structures.Fitting;
-using Pattern.Press.Structures.Reading;
 using Pattern.Press.Typesetting.Blocks;
 
 namespace Pattern.Press.Booklets.Composing.Parts;
@@ -12,14 +10,11 @@ namespace Pattern.Press.Booklets.Composing.Parts;
 /// <summary>What is needed: stocks by the sheet, what to cut from them, other materials, and tools.</summary>
 internal static class MaterialsPart
 {
-    /// <summary>Composes the part; sheets that a stock is too small for are problems.</summary>
-    public static FlowPart Compose(BookletContext context, ValueText values, MakersWords words, Problems problems)
+    /// <summary>Composes the part.</summary>
+    public static FlowPart Compose(BookletContext context, ValueText values, MakersWords words)
     {
         var (phrases, source) = (context.Phrases, context.Source);
-        var list = MaterialsList.Make(context.Primary.Kit, source.Kits, [.. source.Stocks.Values]);
-        var other = MaterialsList.Make(context.Secondary.Kit, source.Kits, [.. source.Stocks.Values]);
-        if (!ReportTooLarge(context, list, context.Primary.Kit.Ruler, problems))
-            ReportTooLarge(context, other, context.Secondary.Kit.Ruler, problems);
+        var (list, other) = context.Materials;
 
         var blocks = new List<Block>
         {
@@ -112,23 +107,4 @@ internal static class MaterialsPart
         inlines.Add(new MeasureInline(stock.CaliperIsEstimate ? phrases.Format("materials.stocks.estimated", ("caliper", caliper)) : caliper));
         return inlines;
     }
-
-    private static bool ReportTooLarge(BookletContext context, MaterialsList list, Ruler ruler, Problems problems)
-    {
-        var misfits = list.Stocks.SelectMany(need => need.Plan.TooLarge.Select(misfit => (need.Stock, Misfit: misfit))).ToList();
-        foreach (var (stock, misfit) in misfits)
-        {
-            var by = new[] { (By: misfit.TooWide, Side: "wide"), (By: misfit.TooHigh, Side: "long") }
-                .Where(side => side.By > Length.Zero)
-                .Select(side => $"{LengthFormat.Format(side.By, ruler)} too {side.Side}");
-            problems.Error(
-                context.Source.StockPlaces.TryGetValue(stock.Id, out var place) ? place : new Place("booklet.md"),
-                $"{misfit.Wanted.Name} needs {Text(misfit.Wanted.Size, ruler)}, but “{stock.Id}” comes in sheets of {Text(misfit.Room, ruler)}: it is {string.Join(" and ", by)}.",
-                $"Use a stock of at least {Text(misfit.Wanted.Size, ruler)}, or make the box smaller.");
-        }
-
-        return misfits.Count > 0;
-    }
-
-    private static string Text(Size size, Ruler ruler) => $"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Format(size.Height, ruler)}";
 }
