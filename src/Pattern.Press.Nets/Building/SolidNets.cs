@@ -37,7 +37,7 @@ internal sealed class SolidNets
     /// <summary>A tree with a tab on one side of every edge that is cut, or null when there is no room for them.</summary>
     public Layout? WithTabs((IReadOnlyList<Hang> Folds, double Turn) tree, double side, Outline strip)
     {
-        var face = Motion.Turn(tree.Turn, default).Apply(RegularPolygon(side));
+        var face = Motion.Turn(tree.Turn, default).Apply(Polygons.Regular(sides, side));
         var placed = Place(tree.Folds, face);
         var joined = tree.Folds.SelectMany(hang => new[] { (hang.Face, hang.By), (hang.On, hang.OnEdge) }).ToHashSet();
         var taken = placed.ToList();
@@ -64,14 +64,6 @@ internal sealed class SolidNets
         return new Layout([.. Enumerable.Repeat(face, across.Length)], tree.Folds, tabs);
     }
 
-    /// <summary>A regular polygon whose first side lies level at the bottom, the others clockwise from it.</summary>
-    private Outline RegularPolygon(double side)
-    {
-        var radius = side / (2 * Math.Sin(Math.PI / sides));
-        return Outline.Through([.. Enumerable.Range(0, sides).Select(i => (Math.PI / 2) - (Math.PI / sides) + (i * 2 * Math.PI / sides))
-            .Select(angle => new Point(radius * Math.Cos(angle), radius * Math.Sin(angle)))]);
-    }
-
     private static Outline On(Edge side, Outline strip)
     {
         var by = strip.Edges[2];
@@ -94,7 +86,7 @@ internal sealed class SolidNets
     // Trees drawn by a fixed sequence of numbers, so that every machine finds the same ones.
     private IEnumerable<(IReadOnlyList<Hang> Folds, double Turn)> BestTrees()
     {
-        var face = RegularPolygon(1);
+        var face = Polygons.Regular(sides, 1);
         var chance = 12345u;
         return Enumerable.Range(0, Attempts).Select(_ => Tree(ref chance))
             .Select(tree => (Tree: tree, Sheet: SmallestSheet(Place(tree, face))))

@@ -94,8 +94,21 @@ internal sealed class PanelTreeForm(IReadOnlyList<TreePanelForm> panels, IReadOn
 
         private IEnumerable<int> SidesOf(TreePanelForm form, Placed parent)
         {
-            if (form.OnSides is [{ Scalar: "all" }])
-                return Enumerable.Range(0, parent.Outline.Edges.Count).Where(side => side != parent.By || parent.Form.On is null);
+            var free = Enumerable.Range(0, parent.Outline.Edges.Count).Where(side => side != parent.By).ToList();
+            switch (form.OnSides)
+            {
+                case [{ Scalar: "all" }]:
+                    return free;
+                case [{ Scalar: "first" }]:
+                    return free.Take(1);
+                case [{ Scalar: "last" }]:
+                    return free.TakeLast(1);
+                case [{ Scalar: "all but first" }]:
+                    return free.Skip(1);
+                case [{ Scalar: "all but last" }]:
+                    return free.SkipLast(1);
+            }
+
             return form.OnSides.Select(item => Side(item, parent.Form.Outline, parent.Outline)).OfType<int>();
         }
 

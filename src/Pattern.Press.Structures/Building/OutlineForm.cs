@@ -122,7 +122,7 @@ internal abstract class OutlineForm
             if (!decimal.IsInteger(amount) || amount is < 3 or > MostSides)
                 throw new FormulaException(sides.Place, FormattableString.Invariant($"“{sides.Text}” comes out at {amount:0.###}, but a polygon has from 3 to {MostSides} sides."));
             var count = (int)amount;
-            return OutlineForms.RegularPolygon(count, Millimetres(side, values));
+            return Polygons.Regular(count, Millimetres(side, values));
         }
     }
 
@@ -254,23 +254,5 @@ internal abstract class OutlineForm
 
             return new Outline(edges);
         }
-    }
-}
-
-/// <summary>Outlines that several builders need.</summary>
-internal static class OutlineForms
-{
-    /// <summary>A regular polygon whose first side lies level at the bottom, the others clockwise from it.</summary>
-    public static Outline RegularPolygon(int sides, double side)
-    {
-        var radius = side / (2 * Math.Sin(Math.PI / sides));
-        var corners = new Point[sides];
-        for (var i = 0; i < sides; i++)
-        {
-            var angle = (Math.PI / 2) - (Math.PI / sides) + (i * 2 * Math.PI / sides);
-            corners[i] = new Point(radius * Math.Cos(angle), radius * Math.Sin(angle));
-        }
-
-        return Outline.Through(corners);
     }
 }
