@@ -80,7 +80,8 @@ internal sealed record Nesting(double Room, string Outer, string Inner)
             part = ConvexClip.Keep(part, -across, -right);
             foreach (var corner in part)
             {
-                var there = outwards.Dot(corner) + slab.Towards(outwards);
+                // Panels at a slant end at folds, whose other panel has its thickness the way that is measured.
+                var there = outwards.Dot(corner) + (Math.Abs(slab.Panel.Facing.Dot(outwards)) > 0.99 ? slab.Towards(outwards) : 0);
                 if (there > reach)
                     (reach, panel) = (there, slab.Panel.Panel.Name);
             }

@@ -5,16 +5,17 @@ internal static class SeamProofs
 {
     public static IEnumerable<FoldingProof> Of(KitProofs.Working work)
     {
-        foreach (var piece in work.Seams.GroupBy(seam => seam.Part.Part.Part, StringComparer.Ordinal))
+        var byPiece = work.Seams.ToLookup(seam => seam.Part.Part.Part, StringComparer.Ordinal);
+        foreach (var piece in work.Kit.Kit.Pieces.Select(part => part.Piece.Id).Where(byPiece.Contains))
         {
-            var seams = piece.ToList();
-            yield return Flat(piece.Key, seams, work);
-            yield return Inside(piece.Key, seams, work);
+            var seams = byPiece[piece].ToList();
+            yield return Flat(piece, seams, work);
+            yield return Inside(piece, seams, work);
             if (Widths(seams).ToList() is { Count: > 0 } widths)
             {
                 var (narrowest, panel) = widths.MinBy(width => width.Width);
                 var holds = narrowest >= KitProofs.GlueWidth - KitProofs.Working.Rounding;
-                yield return new(FoldingProofKind.GlueHasRoom, piece.Key, narrowest, KitProofs.GlueWidth, holds, holds ? [] : [panel])
+                yield return new(FoldingProofKind.GlueHasRoom, piece, narrowest, KitProofs.GlueWidth, holds, holds ? [] : [panel])
                 {
                     IsWarning = narrowest >= KitProofs.LeastGlueWidth,
                 };
