@@ -59,8 +59,8 @@ internal sealed class Composer
         Add(BookletPart.Steps, () => StepsPart.Compose(_context, _bindings, words, _options, problems));
         Add(BookletPart.Templates, () => TemplatesPart.Compose(_context, _words, _paper, problems));
         Add(BookletPart.Key, () => KeyPart.Compose(_context, _words));
-        Add(BookletPart.Proofs, () => ProofsPart.Compose(_context, _values));
         Add(BookletPart.Licence, () => LicencePart.Compose(_context, words));
+        Add(BookletPart.Proofs, () => ProofsPart.Compose(_context, _values));
         return new Book
         {
             Title = source.Title,

@@ -11,7 +11,11 @@ namespace Pattern.Press.Booklets.Composing;
 /// <param name="Found">What was found in the primary column and in the other.</param>
 /// <param name="Limit">What it must not go beyond, in both.</param>
 /// <param name="Verdict">What it comes to in the primary column.</param>
-internal sealed record ProofText(string What, (string Here, string There) Found, (string Here, string There) Limit, Verdict Verdict);
+internal sealed record ProofText(string What, (string Here, string There) Found, (string Here, string There) Limit, Verdict Verdict)
+{
+    /// <summary>Whether the same number is told under another limit too.</summary>
+    public bool IsSecondLimit { get; init; }
+}
 
 /// <summary>Says in plain words what was proven about the two fits of a booklet.</summary>
 internal sealed class ProofTexts(BookletContext context)
@@ -29,7 +33,10 @@ internal sealed class ProofTexts(BookletContext context)
                 what,
                 (Number(here, here.Found, Here), other is null ? "" : Number(other, other.Found, There)),
                 (Limit(here, Here), other is null ? "" : Limit(other, There)),
-                here.Verdict);
+                here.Verdict)
+            {
+                IsSecondLimit = here.Kind == FoldingProofKind.NotTooLoose,
+            };
         }
     }
 
@@ -85,7 +92,7 @@ internal sealed class ProofTexts(BookletContext context)
     private string Limit(FoldingProof proof, Ruler ruler)
     {
         // A volume is a fact, and a limit of nothing at all is clear by itself.
-        if (proof.Kind == FoldingProofKind.Encloses)
+        if (proof.Kind == FoldingProofKind.Encloses || (proof.LimitIsLeast && proof.Limit == 0))
             return "";
         var number = proof.Kind is FoldingProofKind.ClosesFinished or FoldingProofKind.ClosesOnTheWay
             ? Point(ruler.System == UnitSystem.Metric ? "0.001 mm" : "0.001 in")
@@ -96,7 +103,17 @@ internal sealed class ProofTexts(BookletContext context)
     // Of proofs that are said in the same words the one nearest to its limit stands for all.
     private IEnumerable<FoldingProof> Gathered(IReadOnlyList<FoldingProof> proofs) =>
         proofs.Where(proof => proof.Kind != FoldingProofKind.ClosesFinished || HasLoops(proof.Piece, proofs)).GroupBy(proof => What(proof) ?? "", StringComparer.Ordinal).Where(group => group.Key.Length > 0)
-            .Select(group => group.OrderByDescending(proof => proof.Verdict).ThenByDescending(Strain).First());
+            .Select(group => group.OrderByDescending(proof => proof.Verdict).ThenByDescending(Strain).First())
+            .OrderBy(Group);
+
+    // Piece by piece, then how they go together, then the item.
+    private int Group(FoldingProof proof)
+    {
+        if (proof.Other is not null || proof.Kind == FoldingProofKind.NothingPassesAssembled)
+            return proof.Other == Assembly.Item ? int.MaxValue : int.MaxValue - 1;
+        var pieces = context.Primary.Kit.Pieces.Select(part => part.Piece.Id).ToList();
+        return pieces.IndexOf(proof.Piece);
+    }
 
     // Where no panels form a loop there is nothing that could fail to meet.
     private static bool HasLoops(string piece, IReadOnlyList<FoldingProof> proofs) =>

@@ -16,30 +16,28 @@ internal static class ProofsPart
             .Where(check => there.ContainsKey(check.Name))
             .Select(here => new TableRow(
             [
-                Words.Head(here.Name),
+                here.Least > Length.Zero ? What(here.Name, phrases.Format("proofs.least", ("limit", values.Length(here.Least, context.Primary.Kit.Ruler)))) : What(here.Name, ""),
                 Both(values, here.Found, there[here.Name].Found),
-                Least(context, values, here.Least, there[here.Name].Least),
             ]));
-        var proofs = new ProofTexts(context).All()
-            .Select(proof => new TableRow([Words.Head(proof.What), Both(proof.Found), Limit(proof.Limit)]));
+
+        // That the lid is not too loose is seen from its room; a warning would say it.
+        var proofs = new ProofTexts(context).All().Where(proof => !proof.IsSecondLimit)
+            .Select(proof => new TableRow([What(proof.What, proof.Limit.Here), Both(proof.Found)]));
         return new FlowPart(
             [
                 Words.Heading(1, phrases["proofs.title"], "proofs"),
                 Words.Phrase(phrases, "proofs.lead"),
                 new TableBlock(
-                    [ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Right],
-                    [new TableRow([Words.Head(phrases["proofs.what"]), Words.Head(phrases["proofs.found"]), Words.Head(phrases["proofs.limit"])])],
+                    [ColumnAlignment.Left, ColumnAlignment.Right],
+                    [new TableRow([Words.Head(phrases["proofs.what"]), Words.Head(phrases["proofs.found"])])],
                     [.. checks.Concat(proofs)]),
             ],
             FlowsOn: true)
         { Title = phrases["proofs.title"] };
 
-        TableCell Limit((string Here, string There) limit) =>
-            limit.Here.Length == 0 ? Words.Cell("") : limit.Here == limit.There ? Words.Cell(limit.Here) : Both(limit);
+        // The limit stands with the words: a column of its own would leave them too little room.
+        TableCell What(string what, string limit) => new(limit.Length > 0 ? Words.Plain(phrases.Format("proofs.with_limit", ("what", what), ("limit", limit))) : Words.Plain(what), IsHeader: true);
     }
-
-    private static TableCell Least(BookletContext context, ValueText values, Length here, Length there) =>
-        here == Length.Zero && there == Length.Zero ? Words.Cell(context.Phrases["measurements.none"]) : Both(values, here, there);
 
     private static TableCell Both(ValueText values, Length here, Length there) =>
         new(values.Both(new LengthValue(here), new LengthValue(there)));
