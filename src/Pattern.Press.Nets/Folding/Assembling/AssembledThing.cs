@@ -113,27 +113,23 @@ public sealed class AssembledThing
     public Pose Folded(PosedPart part, double opening)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return InPlace(part, fold(part.Pose!.Piece, opening));
+        return InPlace(part, fold(Find(part.Part.Part)!.Piece, opening));
     }
 
-    /// <summary>A pose of the same piece from the flat sheet, moved to where the part stands.</summary>
-    internal Pose InPlace(PosedPart part, Pose pose)
-    {
-        // The root lies still on the sheet, so its motion in the closed thing is the motion of the whole.
-        var still = fold(part.Pose!.Piece, 1).Root.Motion;
-        return pose.Moved(part.Pose.Root.Motion.After(still.Inverse));
-    }
+    // The root lies still on the sheet, so where it is in the closed thing is the motion of the whole.
+    private static Pose InPlace(PosedPart part, Pose pose) => pose.Moved(part.Pose!.Root.Motion);
 
     /// <summary>The piece of a part in an opened thing: folded open as a whole, or its flaps folded back.</summary>
     internal Pose Opened(PosedPart part, double opening)
     {
         var piece = part.Pose!.Piece;
         if (part.Part.OpensWholly)
-            return InPlace(part, fold(piece, opening));
+            return Folded(part, opening);
         if (part.Part.Opens.Count == 0)
             return part.Pose;
         var flaps = part.Part.Opens.ToHashSet(StringComparer.Ordinal);
-        return InPlace(part, Folder.Pose(piece, hinge => hinge.Angle * (flaps.Contains(piece.Panel(Outer(piece, hinge)).Kind) ? FlapOpening : 1)));
+        var angles = part.Pose.Angles;
+        return InPlace(part, Folder.Pose(part.Pose.Strips, hinge => angles[hinge] * (flaps.Contains(part.Pose.Panel(Outer(piece, hinge)).Panel.Kind) ? FlapOpening : 1)));
     }
 
     // A fold belongs to the panel that turns, the child.

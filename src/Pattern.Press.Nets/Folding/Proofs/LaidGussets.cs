@@ -24,7 +24,7 @@ internal static class LaidGussets
     private static Pose? Laid(Pose finished, bool alongX)
     {
         var piece = finished.Piece;
-        var tree = new HingeTree(piece);
+        var tree = new HingeTree(finished.Strips);
         var angles = tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => hinge.Fold.Angle);
         var any = false;
         foreach (var loop in tree.Loops.Where(loop => loop.Fold.Angle > 179))
@@ -42,10 +42,9 @@ internal static class LaidGussets
 
         if (!any)
             return null;
-        var pose = Folder.Pose(piece, fold => angles.GetValueOrDefault(fold, fold.Angle));
+        var pose = Folder.Pose(finished.Strips, fold => angles.GetValueOrDefault(fold, fold.Angle));
         if (pose.WidestGap > PieceProofs.WidestGap * Math.Max(piece.Sheet.Width.Millimetres, piece.Sheet.Height.Millimetres))
             return null;
-        var still = Folder.Finished(piece).Root.Motion;
-        return pose.Moved(finished.Root.Motion.After(still.Inverse));
+        return pose.Moved(finished.Root.Motion);
     }
 }
