@@ -82,8 +82,15 @@ public sealed class BookletPress(Resources resources)
     }
 
     // The order of the results is that of the inputs, whatever the machine does.
-    private static List<TOut> InParallel<TIn, TOut>(IReadOnlyList<TIn> inputs, Func<TIn, TOut> make) =>
-        inputs.Count == 1 ? [make(inputs[0])] : [.. inputs.AsParallel().AsOrdered().Select(make)];
+    private static TOut[] InParallel<TIn, TOut>(IReadOnlyList<TIn> inputs, Func<TIn, TOut> make)
+    {
+        var results = new TOut[inputs.Count];
+        if (inputs.Count == 1)
+            results[0] = make(inputs[0]);
+        else
+            Parallel.For(0, inputs.Count, i => results[i] = make(inputs[i]));
+        return results;
+    }
 }
 
 /// <summary>A booklet laid out for one paper.</summary>

@@ -12,7 +12,7 @@ public enum GoesWhere
     /// <summary>Over the other one from above, as a lid: its walls outside, its top on the other's upper edges.</summary>
     Over,
 
-    /// <summary>Around the other one, as a sleeve or a band; both stand on the same ground.</summary>
+    /// <summary>Around the other one, as a sleeve or a band, its middle at the other's middle.</summary>
     Around,
 
     /// <summary>On top of the other one, resting on its highest face.</summary>
