@@ -30,7 +30,9 @@ internal sealed record ItemRoom(double Room, string Panel)
     public static ItemRoom? Above(ItemBody item, Vector3d foot, IEnumerable<Slab> slabs)
     {
         ItemRoom? least = null;
-        foreach (var slab in slabs)
+
+        // Upright panels are beside the item, or in its way; neither is told here.
+        foreach (var slab in slabs.Where(slab => Math.Abs(slab.Panel.Facing.Z) > 0.1))
         {
             var corners = slab.Panel.Corners.Select(corner => corner - foot).ToList();
             foreach (var (way, half) in new[] { (Vector3d.UnitX, item.Width / 2), (Vector3d.UnitY, item.Depth / 2) })
