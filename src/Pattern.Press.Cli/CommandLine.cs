@@ -15,6 +15,7 @@ public static class CommandLine
             BuildCommand.Create(output, errors),
             CheckCommand.Create(output, errors),
             StructuresCommand.Create(output, errors),
+            DraftCommand.Create(output, errors),
         };
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)
