@@ -16,11 +16,23 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
     /// <summary>Where a template that may be turned lies when its top-left corner is at a point.</summary>
     public static Placing PlacingOf(Piece piece, bool turned, double x, double y) => new(1, x, y, turned, piece.Sheet.Height.Millimetres);
 
+    // The dash of a curved score, in millimetres; the gap is half as long.
+    private const double CurvedDash = 3;
+
     /// <summary>Every cut and fold, with the stroke it is drawn with.</summary>
     public static IEnumerable<(Segment Line, Stroke Stroke)> Lines(Piece piece, Placing placing, LineStyles lines)
     {
         foreach (var fold in piece.Folds)
         {
+            if (fold.Line.IsArc)
+            {
+                // A curved score in dashes of its own, as a dash pattern would start anew on every chord.
+                var own = (fold.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke) with { Dash = [] };
+                foreach (var chord in Shape.Dashed(fold.Line, CurvedDash))
+                    yield return (placing.Put(chord.From, chord.To), own);
+                continue;
+            }
+
             var line = placing.Put(fold.From, fold.To);
             yield return (line, DrawingStrokes.ForLength(fold.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke, line.Length));
         }

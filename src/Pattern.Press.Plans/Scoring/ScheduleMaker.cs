@@ -13,7 +13,7 @@ internal static class ScheduleMaker
             .Where(turn => turn.Marks.Count > 0)
             .OrderByDescending(turn => turn.Length)
             .ToList();
-        var slanted = Joined(piece.Folds.Where(fold => !IsDown(fold) && !IsAcross(fold)));
+        var slanted = Joined(piece.Folds.Where(fold => fold.Bulge == 0 && !IsDown(fold) && !IsAcross(fold)));
         var points = slanted
             .SelectMany(line => new[] { line.From, line.To })
             .Distinct()
@@ -41,6 +41,7 @@ internal static class ScheduleMaker
         var down = side == FenceSide.Top;
         var (length, depth) = down ? (piece.Sheet.Width, piece.Sheet.Height) : (piece.Sheet.Height, piece.Sheet.Width);
         var marks = piece.Folds
+            .Where(fold => fold.Bulge == 0)
             .Where(down ? IsDown : IsAcross)
             .Select(fold => Exact(down ? fold.From.X : fold.From.Y))
             .Distinct()
