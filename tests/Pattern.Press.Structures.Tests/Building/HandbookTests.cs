@@ -74,7 +74,7 @@ public class HandbookTests
     public void The_five_solids_enclose_their_volumes(string solid, double volume)
     {
         var piece = Fit("regular-solid", $"solid: {solid}\nedge: 40 mm").Kit.Parts.Single().Piece;
-        var pose = Folder.Finished(piece);
+        var pose = Pattern.Press.Nets.Folding.Folder.Finished(piece);
         var faces = pose.Panels.Where(panel => panel.Panel.Role == PanelRole.Panel).ToList();
         var centre = faces.SelectMany(face => face.Corners).Aggregate((sum, corner) => sum + corner) * (1.0 / faces.Sum(face => face.Corners.Count));
 
@@ -88,7 +88,7 @@ public class HandbookTests
     {
         // h/3 (A₁ + A₂ + √(A₁A₂)) for similar ends. (CRC tables.) A square tray, 60 mm below and 100 mm above, 50 mm high.
         var piece = Fit("flared-tray", "floor_length: 60 mm\nfloor_width: 60 mm\nheight: 50 mm\nflare: 20 mm\nmats: no").Kit.Parts.Single().Piece;
-        var pose = Folder.Finished(piece);
+        var pose = Pattern.Press.Nets.Folding.Folder.Finished(piece);
         var top = pose.Panels.SelectMany(panel => panel.Corners).Max(corner => corner.Z);
         Assert.Equal(50, top, 1e-6);
         var walls = pose.Panels.Where(panel => panel.Panel.Role == PanelRole.Panel).ToList();
@@ -102,7 +102,7 @@ public class HandbookTests
     private static Model Fit(string id, string sizes)
     {
         var problems = new Problems();
-        var structure = Catalogue.ReadFile(Path.Combine(Folder, id + ".yaml"), problems)!;
+        var structure = Catalogue.ReadFile(Path.Combine(Boxes.Folder, id + ".yaml"), problems)!;
         var given = new SortedDictionary<string, GivenValue>(StringComparer.Ordinal);
         foreach (var (name, place, value) in YamlSource.Read(sizes, "booklet.md", problems)!.Entries)
             given[name] = structure.ReadGiven(name, place, value, problems)!;
