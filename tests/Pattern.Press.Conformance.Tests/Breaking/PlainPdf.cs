@@ -5,7 +5,7 @@ using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Tokens;
 using UglyToad.PdfPig.Writer;
 
-namespace Pattern.Press.Typesetting.Tests.Conformance;
+namespace Pattern.Press.Conformance.Breaking;
 
 /// <summary>
 /// A PDF file taken apart into objects that can be read and changed as text, and put together again with a plain table:
