@@ -136,7 +136,7 @@ internal static partial class FileCheck
     [GeneratedRegex(@"/(F|FFilter|FDecodeParms)(?![A-Za-z])")]
     private static partial Regex ExternalFile();
 
-    [GeneratedRegex(@"/Filter\s*\[?(\s*/(?<name>\w+))+")]
+    [GeneratedRegex(@"/Filter\s*(\[(\s*/(?<name>\w+))+|/(?<name>\w+))")]
     private static partial Regex Filters();
 
     [GeneratedRegex(@"/Length\s+(\d+)(?!\s+\d+\s+R)")]
