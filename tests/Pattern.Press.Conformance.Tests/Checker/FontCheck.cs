@@ -94,14 +94,15 @@ internal static partial class FontCheck
         if (objects.Number(program.StreamDictionary, "Length1") != data.Length)
             findings.Report("PDF 9.9", $"The program of the font {name} is not as long as it says.");
         CheckGlyphList(objects, descriptor!, map, name, codes, findings);
-        CheckGlyphs(objects, descendant, data, map, name, codes, findings);
-        if (objects.Get<StreamToken>(font, "ToUnicode") is not { } toUnicode)
+        var toUnicode = objects.Get<StreamToken>(font, "ToUnicode");
+        var meanings = toUnicode is null ? [] : Meanings(Encoding.ASCII.GetString(objects.Data(toUnicode)));
+        CheckGlyphs(objects, descendant, data, map, name, codes, meanings, findings);
+        if (toUnicode is null)
         {
             findings.Report("31-027", $"The characters of the font {name} have no meaning.");
             return;
         }
 
-        var meanings = Meanings(Encoding.ASCII.GetString(objects.Data(toUnicode)));
         foreach (var code in codes)
         {
             if (!meanings.TryGetValue(code, out var meaning) || meaning.Length == 0)
@@ -148,12 +149,13 @@ internal static partial class FontCheck
         Func<int, int> map,
         string name,
         SortedSet<int> codes,
+        Dictionary<int, string> meanings,
         Findings findings)
     {
         var widths = Widths(objects, descendant);
         var tables = Tables(program);
         if (!tables.TryGetValue("maxp", out var maxp) || !tables.TryGetValue("hmtx", out var hmtx) || !tables.TryGetValue("hhea", out var hhea) ||
-            !tables.TryGetValue("head", out var head) || !tables.ContainsKey("glyf") || !tables.ContainsKey("loca"))
+            !tables.TryGetValue("head", out var head) || !tables.ContainsKey("glyf") || !tables.TryGetValue("loca", out var loca))
         {
             findings.Report("31-009", $"The program of the font {name} lacks tables.");
             return;
@@ -175,12 +177,21 @@ internal static partial class FontCheck
             }
             else
             {
+                // Only what is white may have no outline.
+                if (Outline(glyph + 1) <= Outline(glyph) && !(meanings.TryGetValue(code, out var said) && said.All(c => char.IsWhiteSpace(c) || c == '\u2060')))
+                    findings.Report("31-011", $"The glyph {glyph} in the program of the font {name} is empty.");
+
                 // ISO 19005-2, 6.2.11.5: the widths in the file are those of the program, to one thousandth.
                 var width = U16(hmtx + (4 * Math.Min(glyph, longMetrics - 1))) * 1000.0 / unitsPerEm;
                 if (!(Math.Abs(widths.GetValueOrDefault(code, 1000) - width) <= 1))
                     findings.Report("31-016", $"The width of the character {code} of the font {name} is not that of its glyph.");
             }
         }
+
+        // ISO/IEC 14496-22, “loca”: where outlines start, in two bytes or four.
+        long Outline(int glyph) => U16(head + 50) == 0
+            ? 2 * U16(loca + (2 * glyph))
+            : BinaryPrimitives.ReadUInt32BigEndian(program.AsSpan(loca + (4 * glyph)));
 
         int U16(int at) => BinaryPrimitives.ReadUInt16BigEndian(program.AsSpan(at));
     }
