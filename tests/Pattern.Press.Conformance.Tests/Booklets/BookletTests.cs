@@ -1,3 +1,5 @@
+using Pattern.Press.Conformance.Text;
+
 namespace Pattern.Press.Conformance.Booklets;
 
 public sealed class BookletTests
@@ -16,5 +18,13 @@ public sealed class BookletTests
     {
         var (pages, file) = Shelf.Of(name, paper, theme);
         Assert.InRange(file.Length, 1, MostBytesOfAPage * pages.Document.Pages.Count);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shelf.All), MemberType = typeof(Shelf))]
+    public void A_booklet_says_what_was_set(string name, string paper, string theme)
+    {
+        var (pages, file) = Shelf.Of(name, paper, theme);
+        SetText.MatchesFile(pages.Document, file);
     }
 }

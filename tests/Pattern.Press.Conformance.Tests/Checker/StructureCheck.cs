@@ -92,7 +92,7 @@ internal sealed class StructureCheck
         var type = Standard(_objects.Name(element, "S") ?? "");
         if (PdfObjects.Reference(element, "P") != parentNumber)
             Report("PDF 14.7.2a", $"An element ({type}) names another parent than the one it stands in.");
-        if (StructureTypes.Misplaced(type, parentType) is { } checkpoint)
+        foreach (var checkpoint in StructureTypes.Misplaced(type, parentType))
             Report(checkpoint, $"The structure type {type} stands in {parentType}.");
         var outside = _hasLanguage;
         if (_objects.Text(element, "Lang") is { Length: > 0 } language)

@@ -15,28 +15,37 @@ internal static class StructureTypes
     /// <summary>Whether a type is a standard one.</summary>
     public static bool IsStandard(string type) => _standard.Contains(type);
 
-    /// <summary>The condition that a type inside another breaks; null if it may stand there (tables 333 and 336 to 338).</summary>
-    public static string? Misplaced(string type, string parent) => (type, parent) switch
+    /// <summary>The conditions that a type inside another breaks (tables 333 and 336 to 338).</summary>
+    public static IEnumerable<string> Misplaced(string type, string parent) =>
+        new[] { WrongParent(type, parent), WrongChild(type, parent) }.OfType<string>().Distinct();
+
+    /// <summary>What the type allows around it.</summary>
+    private static string? WrongParent(string type, string parent) => (type, parent) switch
     {
-        ("TR", "Table" or "THead" or "TBody" or "TFoot") => null,
-        ("TH" or "TD", "TR") => null,
-        ("THead" or "TBody" or "TFoot" or "Caption", "Table") => null,
+        ("TR", "Table" or "THead" or "TBody" or "TFoot") or ("TH" or "TD", "TR") or ("THead" or "TBody" or "TFoot", "Table") => null,
         ("TR" or "TH" or "TD" or "THead" or "TBody" or "TFoot", _) => "09-004",
-        (_, "Table" or "TR" or "THead" or "TBody" or "TFoot") => "09-004",
-        ("LI" or "L" or "Caption", "L") => null,
-        ("Lbl" or "LBody", "LI") => null,
+        ("LI", "L") or ("LBody", "LI") => null,
         ("LI" or "LBody", _) => "09-005",
-        (_, "L" or "LI") => "09-005",
-        ("TOCI" or "TOC" or "Caption", "TOC") => null,
-        ("Lbl" or "Reference" or "NonStruct" or "P" or "TOC", "TOCI") => null,
+        ("TOCI", "TOC") => null,
         ("TOCI", _) => "09-006",
-        (_, "TOC" or "TOCI") => "09-006",
-        ("RB" or "RT" or "RP", "Ruby") => null,
+        ("RB" or "RT" or "RP", "Ruby") or ("WT" or "WP", "Warichu") => null,
         ("RB" or "RT" or "RP", _) => "09-007",
-        (_, "Ruby") => "09-007",
-        ("WT" or "WP", "Warichu") => null,
         ("WT" or "WP", _) => "09-008",
-        (_, "Warichu") => "09-008",
+        _ => null,
+    };
+
+    /// <summary>What the type around allows in it.</summary>
+    private static string? WrongChild(string type, string parent) => (parent, type) switch
+    {
+        ("Table", "TR" or "THead" or "TBody" or "TFoot" or "Caption") or ("THead" or "TBody" or "TFoot", "TR") or ("TR", "TH" or "TD") => null,
+        ("Table" or "THead" or "TBody" or "TFoot" or "TR", _) => "09-004",
+        ("L", "LI" or "L" or "Caption") or ("LI", "Lbl" or "LBody") => null,
+        ("L" or "LI", _) => "09-005",
+        ("TOC", "TOCI" or "TOC" or "Caption") or ("TOCI", "Lbl" or "Reference" or "NonStruct" or "P" or "TOC") => null,
+        ("TOC" or "TOCI", _) => "09-006",
+        ("Ruby", "RB" or "RT" or "RP") or ("Warichu", "WT" or "WP") => null,
+        ("Ruby", _) => "09-007",
+        ("Warichu", _) => "09-008",
         _ => null,
     };
 }
