@@ -1,4 +1,5 @@
 using Pattern.Press.Conformance.Text;
+using Pattern.Press.Typesetting.Tests.Export;
 
 namespace Pattern.Press.Conformance.Booklets;
 
@@ -27,4 +28,33 @@ public sealed class BookletTests
         var (pages, file) = Shelf.Of(name, paper, theme);
         SetText.MatchesFile(pages.Document, file);
     }
+
+    [Theory]
+    [MemberData(nameof(Shelf.All), MemberType = typeof(Shelf))]
+    public void Poppler_takes_out_every_letter_of_a_booklet_once(string name, string paper, string theme)
+    {
+        var (pages, file) = Shelf.Of(name, paper, theme);
+        var set = string.Concat(pages.Document.Pages.SelectMany(page => SetText.Runs(page.Items)).Select(item => item.Run.Text));
+        Assert.Equal(Letters(set), Letters(Tools.PdfToText(file)));
+    }
+
+    [Fact]
+    public void Booklets_made_at_once_in_one_process_are_those_made_alone()
+    {
+        var alone = Shelf.All.Select(row => Shelf.Build(row.Data.Item1, row.Data.Item2, row.Data.Item3).File).ToArray();
+        Assert.Equal(alone.Length, alone.Select(Convert.ToHexString).Distinct().Count());
+        var rows = Shelf.All.ToList();
+        Parallel.For(0, 2 * rows.Count, new ParallelOptions { MaxDegreeOfParallelism = 4 }, job =>
+        {
+            var row = rows[job % rows.Count].Data;
+            Assert.True(alone[job % rows.Count].AsSpan().SequenceEqual(Shelf.Build(row.Item1, row.Item2, row.Item3).File), $"{row} came out different.");
+        });
+    }
+
+    /// <summary>How often each letter stands in a text.</summary>
+    private static string Letters(string text) => string.Join(' ', text
+        .Where(c => !char.IsWhiteSpace(c) && !char.IsControl(c))
+        .GroupBy(c => c)
+        .OrderBy(letter => letter.Key)
+        .Select(letter => $"{letter.Key}{letter.Count()}"));
 }

@@ -36,7 +36,8 @@ internal static class Shelf
     public static (LaidOutBooklet Pages, byte[] File) Of(string name, string paper, string theme) =>
         _built.GetOrAdd((name, paper, theme), key => new(() => Build(key.Name, key.Paper, key.Theme))).Value;
 
-    private static (LaidOutBooklet Pages, byte[] File) Build(string name, string paper, string theme)
+    /// <summary>Builds a booklet’s pages and its file anew.</summary>
+    public static (LaidOutBooklet Pages, byte[] File) Build(string name, string paper, string theme)
     {
         var problems = new Problems();
         var options = new BuildOptions { Papers = [PaperSize.Find(paper)!], Theme = theme };

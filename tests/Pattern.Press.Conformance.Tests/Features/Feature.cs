@@ -25,10 +25,10 @@ internal sealed record Feature(string Name, string Structure, IReadOnlyList<Bloc
                 Paragraph("Plain text of the body that is long enough to fill more than one line of the page, whatever face the theme sets it in, because it goes on and on."),
                 new ParagraphBlock([Words("Small print.")], ParagraphKind.Small),
             ]),
-        new("emphasis", "P(Span Span Span Span Span Code)",
+        new("emphasis", "P(Span Code)",
             [new ParagraphBlock([Words("Fold "), new TextInline("once", Emphasis.Italic), Words(" and "), new TextInline("firmly", Emphasis.Bold), Words("; type "), new TextInline("100%", Emphasis.Literal)])]),
         new("lines", "P", [new ParagraphBlock([Words("First line"), new BreakInline(), Words("and second line.")])]),
-        new("nested lists", "L(LI(Lbl LBody(P L(LI(Lbl LBody(P L(LI(Lbl LBody(P))))))) LI(Lbl LBody(P)))",
+        new("nested lists", "L(LI(Lbl LBody(P L(LI(Lbl LBody(P L(LI(Lbl LBody(P)))))))) LI(Lbl LBody(P)))",
             [new ListBlock(ListKind.Numbered, 3,
             [
                 [Paragraph("Turn the sheet."), new ListBlock(ListKind.Bulleted, 1, [[Paragraph("By a quarter."), new ListBlock(ListKind.Bulleted, 1, [[Paragraph("To the left.")]])]])],
@@ -84,9 +84,9 @@ internal sealed record Feature(string Name, string Structure, IReadOnlyList<Bloc
             ]),
         new("quotes and literal lines", "BlockQuote(P) P(Code)", [new QuoteBlock([Paragraph("Measure with the ruler you cut with.")]), new LiteralBlock(["base 86 x 86", "lid  92 x 92"])]),
         new("rules and breaks", "P P P", [Paragraph("Before."), new RuleBlock(), Paragraph("After."), new PageBreakBlock(), Paragraph("On the next page.")]),
-        new("contents", "H2 TOC(TOCI(P(Link) TOC(TOCI(P(Link))))) H2",
+        new("contents", "H2 TOC(TOCI(P(Link) TOC(TOCI(P(Link)))) TOCI(P(Link))) H2",
             [new HeadingBlock(2, [Words("Contents")]), new ContentsBlock(2), new HeadingBlock(2, [Words("Folding")], "Folding")]),
-        new("steps", "Div(H2 P)",
+        new("steps", "H2 P",
             [new KeepTogetherBlock([new HeadingBlock(2, [Words("Fold the lid")], "Fold the lid") { Overline = "Step 3" }, Paragraph("Fold it.")])]),
     ];
 
@@ -141,7 +141,7 @@ internal sealed record Feature(string Name, string Structure, IReadOnlyList<Bloc
 
     private static HeadingBlock Heading(int level, string text) => new(level, [Words(text)]);
 
-    /// <summary>A round leaf with its fold and its name.</summary>
+    /// <summary>A round leaf with its fold and some lettering.</summary>
     private sealed class Leaf : IDrawing
     {
         public DrawnFigure Draw(double maxWidth, double maxHeight, StyleSheet styles)
@@ -151,7 +151,7 @@ internal sealed record Feature(string Name, string Structure, IReadOnlyList<Bloc
             [
                 new PathItem(PathBuilder.Circle(side / 2, side / 2, (side / 2) - 1), styles.Lines.Card, styles.Lines.CutStroke),
                 new PathItem(PathBuilder.Line(1, side / 2, side - 1, side / 2), null, styles.Lines.ValleyStroke),
-                new TextItem(Shaper.Shape("leaf", styles.Text.Regular, styles.Scale.Drawing), side / 3, side / 3, styles.Palette.Text),
+                new TextItem(Shaper.Shape("LEAF", styles.Text.Regular, styles.Scale.Drawing), side / 3, side / 3, styles.Palette.Text),
             ]);
         }
     }

@@ -12,6 +12,20 @@ internal static class ReadStructure
     public static IEnumerable<(int Page, int Mark)> Order(PdfObjects objects) =>
         objects.Elements(Root(objects)).SelectMany(element => Order(objects, element));
 
+    /// <summary>The marked content of each paragraph, heading, label and cell, in reading order; figures are left out.</summary>
+    public static IEnumerable<IReadOnlyList<(int Page, int Mark)>> Paragraphs(PdfObjects objects) =>
+        objects.Elements(Root(objects)).SelectMany(element => Paragraphs(objects, element));
+
+    private static IEnumerable<IReadOnlyList<(int Page, int Mark)>> Paragraphs(PdfObjects objects, DictionaryToken element)
+    {
+        if (objects.Name(element, "S") == "Figure")
+            return [];
+        var parts = objects.Elements(element).ToList();
+        return parts.All(part => objects.Name(part, "S") is "Span" or "Link" or "Code")
+            ? [[.. Order(objects, element)]]
+            : parts.SelectMany(part => Paragraphs(objects, part));
+    }
+
     private static DictionaryToken Root(PdfObjects objects) => objects.Dictionary(objects.Catalog, "StructTreeRoot")!;
 
     private static string Shape(PdfObjects objects, DictionaryToken element)

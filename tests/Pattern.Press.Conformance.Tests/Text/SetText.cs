@@ -3,6 +3,7 @@ using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
+using PdfPage = UglyToad.PdfPig.Content.Page;
 
 namespace Pattern.Press.Conformance.Text;
 
@@ -21,11 +22,15 @@ internal static class SetText
         foreach (var (set, page) in document.Pages.Zip(pages))
             Assert.Equal(Plain(string.Concat(Runs(set.Items).Select(item => item.Run.Text))), string.Concat(page.Letters.Select(letter => letter.Value)).Replace("\u2060", "", StringComparison.Ordinal));
 
-        var marks = pages.SelectMany(page => All(page.GetMarkedContents()).Select(mark => (page.Number, mark)))
-            .Where(found => found.mark.MarkedContentIdentifier >= 0)
-            .ToDictionary(found => (found.Number, found.mark.MarkedContentIdentifier), found => Said(found.mark));
+        var marks = Marks(pages);
         Assert.Equal(Plain(InReadingOrder(document)), string.Concat(ReadStructure.Order(objects).Select(mark => marks[mark])));
     }
+
+    /// <summary>What a file’s marked content says, by page, counted from 1, and identifier.</summary>
+    public static Dictionary<(int Page, int Mark), string> Marks(IEnumerable<PdfPage> pages) => pages
+        .SelectMany(page => All(page.GetMarkedContents()).Select(mark => (page.Number, Mark: mark)))
+        .Where(found => found.Mark.MarkedContentIdentifier >= 0)
+        .ToDictionary(found => (found.Number, found.Mark.MarkedContentIdentifier), found => Said(found.Mark));
 
     /// <summary>What was set in the order of the structure.</summary>
     public static string InReadingOrder(PressDocument document)
