@@ -27,7 +27,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var waiting = new Queue<(TilePlan Plan, IReadOnlyList<Seam> Seams)>(templates.Where(template => template.Plan.Tiles.Count > 1));
         while (waiting.Count > 0)
         {
-            var frame = new PageFrame(job, lying: false);
+            var frame = new PageFrame(job, lying: false, withTemplate: false);
             var contents = new List<FixedContent>();
             var y = frame.Area.Top + 1;
             while (waiting.Count > 0)
@@ -44,9 +44,9 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             var destination = "template-joining" + (pages.Count == 0 ? "" : "-" + (pages.Count + 1).ToString(CultureInfo.InvariantCulture));
             pages.Add((number, count, bookmark, level) =>
             {
-                frame.Heading(job.Words.Say("joining.title"), "", frame.Right - frame.Left);
-                frame.Line(job.Words.Say(templates[0].Plan.Lap > 0 ? "joining.how" : "joining.how_butt"), frame.Right - frame.Left);
-                frame.Foot(number, count, withScale: false);
+                frame.Heading(job.Words.Say("joining.title"), "");
+                frame.Line(job.Words.Say(templates[0].Plan.Lap > 0 ? "joining.how" : "joining.how_butt"));
+                frame.Foot(number, count);
                 return frame.Finish(contents, destination, bookmark, level);
             });
         }

@@ -11,37 +11,18 @@ namespace Pattern.Press.Booklets.Templates;
 /// <summary>A page of small templates, each with its words.</summary>
 internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
 {
-    // Of the upright bar from any template, in millimetres.
-    private const double BarAway = 3;
-
     private const double Least = 6.5;
 
     public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
     {
         var frame = new PageFrame(job, shared.Lying);
         var words = job.Words;
-        frame.Heading(words.Say("template.shared"), "", frame.Right - frame.Left);
-        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say("template.side_shared"), frame.Right - frame.Left);
+        frame.Heading(words.Say("template.shared"), "");
+        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say("template.side_shared"));
         if (job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay)
-            frame.Line(words.Say("template.one_way"), frame.Right - frame.Left);
+            frame.Line(words.Say("template.one_way"));
         frame.Foot(number, count);
-        var contents = shared.Places.SelectMany(Place).ToList();
-        var board = new Board();
-        foreach (var place in shared.Places)
-        {
-            board.Room.Take(Sheet(place).Grown(BarAway));
-            board.Room.Take(new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height));
-        }
-
-        if (ScaleCheck.Down(board, frame.Area, frame.Area, [], job.Styles))
-        {
-            contents.Add(new FixedContent(Role.Figure, board.Items, words.Say("alternative.scale_down"))
-            {
-                Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
-            });
-        }
-
-        return frame.Finish(contents, destination, bookmark, level);
+        return frame.Finish([.. shared.Places.SelectMany(Place)], destination, bookmark, level);
     }
 
     private static Box Sheet(SharedPlace place)

@@ -25,27 +25,26 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         var frame = new PageFrame(job, plan.Lying);
         var (part, words) = (plan.Part, job.Words);
         var several = plan.Tiles.Count > 1;
-        var width = frame.Right - frame.Left;
         if (several)
         {
             var map = new Board();
-            width -= TileMap.Draw(map, plan, tile, frame.Right, frame.Printable.Top + 0.5, MapWidth, job.Page.HeadRoom - 2.5, job.Styles) + 6;
-            frame.Heading(part.Piece.Name, words.Say("template.tile", ("tile", TileNames.Of(tile)), ("count", Count)), width);
+            var (mapWidth, mapHeight) = TileMap.Draw(map, plan, tile, frame.Right, frame.Top + 0.5, Math.Min(MapWidth, (frame.Right - frame.Left) * 0.36), MapWidth, job.Styles);
+            frame.LeaveRoom(mapWidth + 4, mapHeight + 2);
+            frame.Heading(part.Piece.Name, words.Say("template.tile", ("tile", TileNames.Of(tile)), ("count", Count)));
             frame.Add(new FixedContent(null, map.Items));
         }
         else
         {
-            frame.Heading(part.Piece.Name, words.Say("template.whole"), width);
+            frame.Heading(part.Piece.Name, words.Say("template.whole"));
         }
 
         frame.Line(
             words.Say("template.cut", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)), ("stock", job.StockName(part))) + " " +
             words.Say(part.Piece.Waste.Count > 0 ? "template.sheet" : "template.size", ("size", job.SizeOf(part))) + " " +
-            words.Say("template.side"),
-            width);
+            words.Say("template.side"));
         var mine = seams.Where(seam => seam.First == tile || seam.Second == tile).ToArray();
         if (mine.Length > 0)
-            frame.Line(string.Join(' ', mine.Select(Joins)), width);
+            frame.Line(string.Join(' ', mine.Select(Joins)));
         frame.Foot(number, count);
         return frame.Finish([Drawing(frame, mine)], destination, bookmark, level);
     }
@@ -86,7 +85,6 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         foreach (var seam in mine)
             WriteAlong(board, seam, x, y, shows);
         painter.DrawWords(board, stays);
-        ScaleCheck.Down(board, frame.Area, shows, [.. piece.Panels.Select(panel => Shape.Of(panel.Outline, placing))], styles);
         painter.DrawGlue(board);
         painter.DrawWaste(board);
         return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.template", ("piece", piece.Name), ("tile", TileNames.Of(tile)), ("count", Count)))
