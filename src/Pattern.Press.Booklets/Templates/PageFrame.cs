@@ -144,7 +144,7 @@ internal sealed class PageFrame
     // As large as there is room for.
     private IReadOnlyList<FixedContent> Words()
     {
-        foreach (var size in Sizes)
+        foreach (var size in (double[])[Math.Clamp(_styles.Scale.Small + 1, 8.5, 9.5), .. Sizes])
         {
             var contents = new List<FixedContent>();
             var y = _y;

@@ -18,12 +18,16 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var frame = new PageFrame(job, shared.Lying);
         var words = job.Words;
         frame.Heading(words.Say("template.shared"), "");
-        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say("template.side_shared"));
-        if (job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay)
-            frame.Line(words.Say("template.one_way"));
+        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))));
+        var mats = shared.Places.Count(place => place.Part.Kind == PartKind.Mat);
+        frame.Line(words.Say(mats == shared.Places.Count ? "template.side_mat" : mats == 0 ? "template.side" : "template.side_mixed"));
+        if (OneWay)
+            frame.Line(words.Say("template.top"));
         frame.Foot(number, count);
         return frame.Finish([.. shared.Places.SelectMany(Place)], destination, bookmark, level);
     }
+
+    private bool OneWay => job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay;
 
     private static Box Sheet(SharedPlace place)
     {
@@ -38,8 +42,10 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var board = new Board();
         var painter = new TemplatePainter(part.Piece, TemplatePainter.PlacingOf(part.Piece, place.Turned, place.PageX, place.PageY), sheet, styles, job.Words);
         painter.DrawLines(board);
+        if (OneWay)
+            painter.DrawTop(board, sheet);
         if (part.Piece.Panels.Count > 1)
-            painter.DrawWords(board, sheet);
+            painter.DrawWords(board, sheet, sheet, _ => true);
         painter.DrawGlue(board);
         yield return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.small_template", ("piece", part.Piece.Name), ("size", job.SizeOf(part))))
         {
