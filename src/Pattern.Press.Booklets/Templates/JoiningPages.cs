@@ -184,21 +184,28 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var styles = job.Styles;
         var label = new Label([number], styles.Text.Bold, Math.Max(6.5, styles.Scale.Drawing), styles.Language);
         Point Away(double part, double by) => seam.At(part) + (upright ? new Point(by, 0) : new Point(0, by));
-        var best = 0.5;
+        (double Part, double Far) best = (0.5, 9);
         var least = double.MaxValue;
-        foreach (var part in new[] { 0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88, 0.45, 0.55, 0.35, 0.65, 0.25, 0.75 })
+        foreach (var far in new[] { 9.0, 7, 11, 6, 14 })
         {
-            var (tip, end) = (Away(part, 0.6), Away(part, 9));
-            var badge = Box.Around(end.X, end.Y, 2 * Radius, 2 * Radius).Grown(0.4);
-            var shaft = new Box(Math.Min(tip.X, end.X), Math.Min(tip.Y, end.Y), Math.Max(tip.X, end.X), Math.Max(tip.Y, end.Y)).Grown(0.7);
-            var cost = (board.Room.IsFree(badge) ? 0 : 4) + (board.Room.IsClear(new Segment(tip, end)) ? 0 : 8) + (board.Room.IsFree(shaft with { Left = shaft.Left + (upright ? 1.4 : 0), Top = shaft.Top + (upright ? 0 : 1.4) }) ? 0 : 1);
-            if (cost < least)
-                (best, least) = (part, cost);
+            for (var step = 0; step <= 32; step++)
+            {
+                // From the middle outwards, to both sides in turn.
+                var part = 0.5 + (0.014 * ((step + 1) / 2) * (step % 2 == 0 ? 1 : -1) * 2);
+                var (tip, end) = (Away(part, 0.6), Away(part, far));
+                var shaft = new Segment(Away(part, 1), end);
+                var cost = (board.Room.IsFree(Box.Around(end.X, end.Y, 2 * Radius, 2 * Radius).Grown(0.3)) ? 0 : 8)
+                    + (board.Room.IsClear(new Segment(tip, end)) ? 0 : 8)
+                    + board.Room.Crossings(shaft) + (Math.Abs(far - 9) * 0.1);
+                if (cost < least)
+                    (best, least) = ((part, far), cost);
+            }
         }
 
-        var (to, at) = (Away(best, 0.6), Away(best, 9));
+        var (to, at) = (Away(best.Part, 0.6), Away(best.Part, best.Far));
+        var foot = Away(best.Part, best.Far - Radius);
         var colour = styles.Palette.Accent;
-        board.Mark(PathBuilder.Line(at.X, at.Y, to.X, to.Y), new Stroke(colour, styles.Lines.FoldWidth));
+        board.Mark(PathBuilder.Line(foot.X, foot.Y, to.X, to.Y), new Stroke(colour, styles.Lines.FoldWidth));
         board.Solid(Arrow.Head(to, at, 3.4), colour);
         board.Solid(PathBuilder.Circle(at.X, at.Y, Radius), Colour.White);
         board.Mark(PathBuilder.Circle(at.X, at.Y, Radius), new Stroke(colour, styles.Lines.FoldWidth));
