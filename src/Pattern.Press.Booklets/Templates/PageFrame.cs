@@ -18,6 +18,9 @@ internal sealed class PageFrame
     private const double Inset = 5;
     private const double Least = 6.5;
 
+    // Larger than anything else on the page, so that the eye goes there first.
+    private const int LeastHeading = 11;
+
     // Of a page of words alone.
     private const double Head = 19;
     private const double Number = 8;
@@ -83,8 +86,10 @@ internal sealed class PageFrame
     {
         var width = Right - Left - _beside.Width;
         var (first, second) = Set(title, rest, Math.Min(_styles.Scale.Heading2, 14));
-        for (var size = 13.0; size >= 8 && first.Width + (second?.Width ?? 0) > width; size--)
+        for (var size = 13; size >= LeastHeading && first.Width + (second?.Width ?? 0) > width; size--)
             (first, second) = Set(title, rest, size);
+        if (second is not null && first.Width + second.Width > width)
+            second = Lettering.Set("  " + rest, _styles.Display.Regular, Least, _styles.Language);
         var items = new List<PageItem>(first.At(Left, _y + first.Ascent, _styles.Palette.Heading));
         if (second is not null)
             items.AddRange(second.At(Left + first.Width, _y + first.Ascent, _styles.Palette.Heading));

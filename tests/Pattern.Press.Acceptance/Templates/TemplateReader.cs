@@ -106,7 +106,7 @@ public static class TemplateReader
             groups.Add([.. group]);
         }
 
-        if (groups.Count == 1 && page.Page.Runs.Any(run => run.From.Y < groups[0].Min(line => Math.Min(line.From.Y, line.To.Y)) && run.Text.Trim() == page.Name && Beside(page, run)))
+        if (groups.Count == 1 && page.Page.Runs.Any(run => run.Text.Trim() == page.Name && Beside(page, run)))
             return [new PrintedTemplate(page.Name, [page], groups[0])];
         return groups.Select(group => new PrintedTemplate(NameOf(page, group), [page], group));
     }
