@@ -60,8 +60,8 @@ public static class FitByLot
     {
         var shape = structure.Takes[lot.Next(structure.Takes.Count)];
         Length Side(int least, int most) => Length.FromMillimetres(lot.Next(least, most + 1));
-        var width = Side(20, 140);
-        return new Item("thing", shape, width, shape == ItemShape.Round ? width : Side(20, 120), Side(15, 130));
+        var width = Side(20, 100);
+        return new Item("thing", shape, width, shape == ItemShape.Round ? width : Side(20, 90), Side(15, 90));
     }
 
     private static Dictionary<string, Value> Changes(Structure structure, Model plain, Random lot)

@@ -50,7 +50,7 @@ public static class PageWords
                     continue;
                 var upright = Math.Abs(shared[0].Centre.X - shared[^1].Centre.X) < Tolerance;
                 var side = upright ? (shared[0].Centre.X > x ? "right" : "left") : shared[0].Centre.Y > y ? "below" : "above";
-                var letters = expected.Phrases.Join([.. shared.Select(target => target.Letter).Order(StringComparer.Ordinal)]);
+                var letters = expected.Phrases.Join([.. shared.Select(target => target.Letter).OrderBy(letter => letter.Length).ThenBy(letter => letter, StringComparer.Ordinal)]);
                 var said = expected.Phrases.Format($"template.joins.{side}", ("tile", other.Tile!), ("marks", letters));
                 Assert.Contains(said, page.Page.Text, StringComparison.Ordinal);
             }

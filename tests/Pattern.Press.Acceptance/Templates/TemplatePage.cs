@@ -109,13 +109,14 @@ public sealed partial class TemplatePage
         return curve.From + (across * (away.Cross(other) / across.Cross(other)));
     }
 
+    // The largest letters of the page; what follows them in lighter letters, beside or below, may name a tile.
     private static (string Name, string? Tile) ReadHeading(PrintedPage page)
     {
         var largest = page.Runs.Max(run => run.Size);
-        var name = page.Runs.First(run => run.Size == largest);
-        var baseline = page.Runs.Where(run => Math.Abs(run.From.Y - name.From.Y) < 0.1).ToArray();
-        var tile = TileOfTiles().Match(PrintedPage.Joined(baseline.Where(run => run.Font != name.Font)));
-        return (PrintedPage.Joined(baseline.Where(run => run.Font == name.Font)), tile.Success ? tile.Groups["tile"].Value : null);
+        PrintedRun[] fromName = [.. page.Runs.SkipWhile(run => run.Size < largest)];
+        PrintedRun[] name = [.. fromName.TakeWhile(run => run.Size == largest && run.Font == fromName[0].Font)];
+        var tile = TileOfTiles().Match(PrintedPage.Joined(fromName.Skip(name.Length).Take(1)));
+        return (PrintedPage.Joined(name), tile.Success ? tile.Groups["tile"].Value : null);
     }
 
     [GeneratedRegex("^[A-Z][0-9]*$")]

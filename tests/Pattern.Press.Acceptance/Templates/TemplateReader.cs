@@ -150,7 +150,7 @@ public static class TemplateReader
         }
 
         groups = WithWhatLiesInside(groups);
-        if (groups.Count == 1 && page.Page.Runs.Any(run => run.Text.Trim() == page.Name && Beside(page, run)))
+        if (groups.Count == 1 && !HasNameBelow(page, groups[0]))
             return [new PrintedTemplate(page.Name, [page], groups[0])];
         return groups.Select(group => new PrintedTemplate(NameOf(page, group), [page], group));
     }
@@ -179,9 +179,13 @@ public static class TemplateReader
         lines.Max(line => Math.Max(line.From.X, line.To.X)),
         lines.Max(line => Math.Max(line.From.Y, line.To.Y)));
 
-    // A page of its own says so beside its name; a page of several templates has nothing there.
-    private static bool Beside(TemplatePage page, PrintedRun name) =>
-        page.Page.Runs.Any(run => run != name && Math.Abs(run.From.Y - name.From.Y) < 0.1 && run.Text.Trim().Length > 0);
+    // A template that shares a page has its name right below it, one with a page of its own has it in the heading.
+    private static bool HasNameBelow(TemplatePage page, DrawnLine[] group)
+    {
+        const double Reach = 5;
+        var around = Around(group);
+        return page.Page.Runs.Any(run => run.IsLevel && run.IsBold && Math.Abs(run.From.X - around.Left) < 2 && run.From.Y - around.Bottom is > 0 and < Reach);
+    }
 
     private static bool Touch(DrawnLine a, DrawnLine b) => Near(a, b.From) || Near(a, b.To) || Near(b, a.From) || Near(b, a.To);
 
