@@ -16,7 +16,7 @@ internal static class SetLines
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (words.Length == 0)
             return [];
-        LetteringLine Line(int from, int to, string end = "") => Lettering.Set(string.Join(' ', words[from..to]).Replace('\u00A0', ' ') + end, face, size, language);
+        LetteringLine Line(int from, int to) => Lettering.Set(string.Join(' ', words[from..to]).Replace('\u00A0', ' '), face, size, language);
 
         // best[n]: the fewest lines for the first n words, and the narrowest longest line among them.
         var best = new (int Lines, double Longest, int From)[words.Length + 1];
@@ -35,10 +35,8 @@ internal static class SetLines
         }
 
         var lines = new List<LetteringLine>();
-
-        // A space ends each line but the last, or the words around the break are read as one.
         for (var to = words.Length; to > 0; to = best[to].From)
-            lines.Insert(0, Line(best[to].From, to, to < words.Length ? " " : ""));
+            lines.Insert(0, to < words.Length ? Line(best[to].From, to).GoingOn() : Line(best[to].From, to));
         return lines;
     }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Pattern.Press.Conformance.Text;
 using Pattern.Press.Typesetting.Tests.Export;
 using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Tokens;
 
 namespace Pattern.Press.Conformance.Booklets;
@@ -52,7 +53,9 @@ public sealed class BookletTests
         {
             foreach (var (before, after) in paragraph.Zip(paragraph.Skip(1)))
             {
-                if (Math.Abs(before.StartBaseLine.Y - after.StartBaseLine.Y) < 0.7 * before.PointSize)
+                var (from, to) = (before.StartBaseLine, after.StartBaseLine);
+                var apart = before.TextOrientation == TextOrientation.Horizontal ? Math.Abs(from.Y - to.Y) : Math.Abs(from.X - to.X);
+                if (before.TextOrientation != after.TextOrientation || apart < 0.7 * before.PointSize)
                     continue;
                 joints++;
 
