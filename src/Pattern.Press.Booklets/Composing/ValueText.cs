@@ -44,8 +44,7 @@ internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phras
     public string Length(Length length, Ruler ruler) => Point(LengthFormat.Format(length, ruler));
 
     /// <summary>A size with its unit, as one string: <c>225 × 215 mm</c>.</summary>
-    public string Size(Size size, Ruler ruler) =>
-        Point($"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Format(size.Height, ruler)}");
+    public string Size(Size size, Ruler ruler) => Point(LengthFormat.Format(size, ruler));
 
     // The unit is said once, at the end: 80, 144 and 160 mm.
     private IReadOnlyList<Inline> List(IReadOnlyList<Length> lengths, Ruler ruler)

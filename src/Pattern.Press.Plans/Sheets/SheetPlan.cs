@@ -42,6 +42,12 @@ public sealed record SheetPlan
     /// <summary>No plan could do with fewer sheets.</summary>
     public required int LeastSheets { get; init; }
 
+    /// <summary>
+    /// The sheets that are cut differently, each with how many are cut like it, in the order of <see cref="Sheets"/>.
+    /// </summary>
+    public IReadOnlyList<(PlannedSheet Sheet, int Count)> Layouts =>
+        [.. Sheets.GroupBy(sheet => sheet.Layout, StringComparer.Ordinal).Select(group => (group.First(), group.Count()))];
+
     /// <summary>The part of all sheets that becomes rectangles, 0 to 1; 0 when there are no sheets.</summary>
     public double Used =>
         Sheets.Count == 0 ? 0 : Sheets.SelectMany(sheet => sheet.Rectangles).Sum(r => r.Size.SquareMillimetres) / (Sheets.Count * Sheet.SquareMillimetres);
@@ -78,6 +84,14 @@ public sealed record PlannedSheet(IReadOnlyList<PlacedRectangle> Rectangles, She
 
     /// <summary>Every cut in the order in which a trimmer can make them.</summary>
     public IReadOnlyList<CutNode> InOrder => [.. All(Cuts).OfType<CutNode>().OrderBy(cut => cut.Number)];
+
+    /// <summary>Alike for sheets that are cut alike into the same rectangles.</summary>
+    internal string Layout => string.Join(';', All(Cuts).Select(node => node switch
+    {
+        CutNode cut => $"{(cut.Down ? 'd' : 'a')}{cut.At.Nanometres}",
+        RectangleNode rectangle => $"{rectangle.Rectangle.Wanted.Name} {rectangle.Rectangle.Size}",
+        _ => "-",
+    }));
 
     private static IEnumerable<SheetNode> Leaves(SheetNode node) => All(node).Where(n => n is not CutNode);
 

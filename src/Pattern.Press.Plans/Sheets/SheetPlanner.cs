@@ -5,12 +5,15 @@ namespace Pattern.Press.Plans.Sheets;
 /// <summary>
 /// Finds a plan with few sheets: rectangles in several orders, each into the free part that suits it best, the rest of
 /// that part cut in one of several ways; then, while the bound is not met, orders that are shuffled a little, keeping what
-/// helps. The search is the same every time.
+/// helps; then, if the rectangles are few, every way there is. Where all quantities have a common part, as they do for
+/// several kits, the same is tried for that part over and over, because sheets that are all cut alike are less work. The
+/// search is the same every time.
 /// </summary>
 internal static class SheetPlanner
 {
-    // Work is counted in rectangles tried against free parts, so that the effort is the same on any machine.
+    // Work is counted in looks at free parts, so that the effort is the same on any machine.
     private const int ShuffleWork = 20_000;
+    private const long MostLooks = 400_000;
 
     public static SheetPlan Make(IReadOnlyList<WantedRectangle> wanted, Size sheet, SheetOptions options)
     {
@@ -26,23 +29,54 @@ internal static class SheetPlanner
         }
 
         var tooLarge = wanted.Where(rectangle => !Fits(rectangle.Size, room, options)).Select(rectangle => Misfit(rectangle, room, options)).ToList();
-        var all = wanted
-            .Where(rectangle => Fits(rectangle.Size, room, options))
-            .SelectMany(rectangle => Enumerable.Repeat(rectangle, rectangle.Quantity))
-            .ToList();
-        var items = all.Select(rectangle => (rectangle.Size.Width.Nanometres, rectangle.Size.Height.Nanometres)).ToList();
-        var bound = SheetBound.Of(items, room.Width.Nanometres, room.Height.Nanometres, options.MayTurn);
+        var fitting = wanted.Where(rectangle => Fits(rectangle.Size, room, options)).ToList();
+        var (parts, least) = Fewest(fitting, room, options.MayTurn);
         return new SheetPlan
         {
             Sheet = sheet,
             Options = options,
             TooLarge = tooLarge,
-            LeastSheets = bound,
-            Sheets = [.. Search(items, room, options.MayTurn, bound)
-                .OrderByDescending(Used)
-                .Select(part => new SheetTree(all, sheet, options.Trim).Planned(part))],
+            LeastSheets = least,
+            Sheets = [.. parts.OrderByDescending(part => Used(part.Part)).Select(part => new SheetTree(part.Items, sheet, options.Trim).Planned(part.Part))],
         };
     }
+
+    private static (List<(Packing.Part Part, IReadOnlyList<WantedRectangle> Items)> Parts, int Least) Fewest(List<WantedRectangle> wanted, Size room, bool mayTurn)
+    {
+        if (wanted.Count == 0)
+            return ([], 0);
+        var (width, height) = (room.Width.Nanometres, room.Height.Nanometres);
+        var bound = SheetBound.Of(Sides(Repeated(wanted, 1)), width, height, mayTurn);
+        var common = wanted.Select(rectangle => rectangle.Quantity).Aggregate(CommonDivisor);
+        (List<Packing.Part> Sheets, IReadOnlyList<WantedRectangle> Items, int Times)? best = null;
+        var ways = Enumerable.Range(1, common).Where(times => common % times == 0).Reverse().ToList();
+        foreach (var times in ways)
+        {
+            var items = Repeated(wanted, times);
+            var sides = Sides(items);
+            var part = times == 1 ? bound : SheetBound.Of(sides, width, height, mayTurn);
+            if (best is { } found && part * times >= found.Sheets.Count * found.Times)
+                continue;
+            var sheets = Search(sides, room, mayTurn, part, MostLooks / ways.Count, out var proven);
+            if (best is null || sheets.Count * times < best.Value.Sheets.Count * best.Value.Times)
+                best = (sheets, items, times);
+            if (proven && times == 1)
+                bound = sheets.Count;
+            if (best.Value.Sheets.Count * best.Value.Times <= bound)
+                break;
+        }
+
+        var (chosen, named, repeats) = best!.Value;
+        return ([.. chosen.SelectMany(part => Enumerable.Repeat((part, named), repeats))], bound);
+    }
+
+    private static IReadOnlyList<WantedRectangle> Repeated(List<WantedRectangle> wanted, int times) =>
+        [.. wanted.SelectMany(rectangle => Enumerable.Repeat(rectangle, rectangle.Quantity / times))];
+
+    private static List<(long Width, long Height)> Sides(IReadOnlyList<WantedRectangle> items) =>
+        [.. items.Select(rectangle => (rectangle.Size.Width.Nanometres, rectangle.Size.Height.Nanometres))];
+
+    private static int CommonDivisor(int a, int b) => b == 0 ? a : CommonDivisor(b, a % b);
 
     private static bool Fits(Size size, Size room, SheetOptions options) =>
         (size.Width <= room.Width && size.Height <= room.Height)
@@ -62,18 +96,20 @@ internal static class SheetPlanner
 
     private static Length Over(Length side, Length room) => Length.Max(side - room, Length.Zero);
 
-    private static List<Packing.Part> Search(List<(long Width, long Height)> items, Size room, bool mayTurn, int bound)
+    private static List<Packing.Part> Search(List<(long Width, long Height)> items, Size room, bool mayTurn, int bound, long mostLooks, out bool proven)
     {
-        if (items.Count == 0)
-            return [];
         var (width, height) = (room.Width.Nanometres, room.Height.Nanometres);
         List<Packing.Part>? best = null;
         var bestScore = (Sheets: int.MaxValue, Spread: double.MaxValue);
         (int[] Order, Packing.FitRule Fit, Packing.SplitRule Split) way = ([], default, default);
+        var looks = 0L;
         bool Try(int[] order, Packing.FitRule fit, Packing.SplitRule split)
         {
+            if (looks > mostLooks)
+                return false;
             var packing = new Packing(width, height, mayTurn, fit, split);
             packing.Take(items, order, bestScore.Sheets);
+            looks += packing.Looks;
             if (packing.Sheets.Count == 0)
                 return false;
             var score = (packing.Sheets.Count, Spread(packing.Sheets));
@@ -111,6 +147,14 @@ internal static class SheetPlanner
             var fit = Next(4) == 0 ? (Packing.FitRule)Next(3) : way.Fit;
             var split = Next(4) == 0 ? (Packing.SplitRule)Next(6) : way.Split;
             Try(order, fit, split);
+        }
+
+        proven = bestScore.Sheets == bound;
+        if (!proven && ExactPacking.Fewest(items, width, height, mayTurn) is { } exact)
+        {
+            proven = true;
+            if (exact.Count < bestScore.Sheets)
+                best = exact;
         }
 
         return best!;
