@@ -52,12 +52,18 @@ public sealed record SheetPlan
     public double Used =>
         Sheets.Count == 0 ? 0 : Sheets.SelectMany(sheet => sheet.Rectangles).Sum(r => r.Size.SquareMillimetres) / (Sheets.Count * Sheet.SquareMillimetres);
 
-    /// <summary>A plan for rectangles from sheets of a stock; they are not turned where the stock has one way up.</summary>
+    /// <summary>
+    /// A plan for rectangles from sheets of a stock: trimmed as the stock asks for unless the options say more, and not
+    /// turned where its print or its grain has a direction.
+    /// </summary>
     public static SheetPlan Make(IReadOnlyList<WantedRectangle> wanted, Stock stock, SheetOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(stock);
         options ??= new SheetOptions();
-        return Make(wanted, stock.Sheet, stock.OneWay ? options with { MayTurn = false } : options);
+        return Make(
+            wanted,
+            stock.SheetAsCut,
+            options with { MayTurn = options.MayTurn && stock.MayTurn, Trim = Length.Max(options.Trim, stock.Trim) });
     }
 
     /// <summary>A plan for rectangles from sheets of one size.</summary>

@@ -29,7 +29,7 @@ internal static class MaterialsPart
         if (source.Extras.Count > 0)
         {
             blocks.Add(Words.Subheading(2, phrases["materials.extras.title"]));
-            blocks.Add(Words.Ticks(source.Extras.Select(words.Inlines)));
+            blocks.Add(Words.Ticks(source.Extras.Select(extra => words.Inlines(extra.Name))));
         }
 
         blocks.Add(Words.Subheading(2, phrases["materials.tools.title"]));
