@@ -1,4 +1,3 @@
-using System.Globalization;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 
@@ -9,8 +8,6 @@ namespace Pattern.Press.Plans.Scoring;
 /// <param name="Scores">The scores, clockwise from the sheet's top left corner.</param>
 public sealed record SlantedScores(IReadOnlyList<ScorePoint> Points, IReadOnlyList<SlantedScore> Scores)
 {
-    // Letters that are taken for figures are left out.
-    private const string Alphabet = "ABCDEFGHJKLMNPRSTUVWXYZ";
     private const double Near = 1e-5;
 
     /// <summary>
@@ -35,7 +32,7 @@ public sealed record SlantedScores(IReadOnlyList<ScorePoint> Points, IReadOnlyLi
             var (left, top) = (Length.FromMillimetres(at.X), Length.FromMillimetres(at.Y));
             if (points.Find(point => point.FromLeft == left && point.FromTop == top) is { } known)
                 return known.Letter;
-            points.Add(new ScorePoint(Name(points.Count), left, top));
+            points.Add(new ScorePoint(Letters.Of(points.Count), left, top));
             return points[^1].Letter;
         }
     }
@@ -47,10 +44,6 @@ public sealed record SlantedScores(IReadOnlyList<ScorePoint> Points, IReadOnlyLi
         return Length.FromMillimetres(fold.From.X) != Length.FromMillimetres(fold.To.X)
             && Length.FromMillimetres(fold.From.Y) != Length.FromMillimetres(fold.To.Y);
     }
-
-    private static string Name(int number) => number < Alphabet.Length
-        ? Alphabet[number].ToString()
-        : Alphabet[number % Alphabet.Length] + (number / Alphabet.Length).ToString(CultureInfo.InvariantCulture);
 
     // Clockwise from the left side, so that the top left corner comes first.
     private static double Turn(Point p, Point middle)

@@ -146,7 +146,11 @@ public abstract record SheetNode(SheetArea Area);
 /// <param name="At">Where: from the left edge of the sheet when it runs down, else from its top edge.</param>
 /// <param name="First">The part to the left of the cut or above it.</param>
 /// <param name="Second">The other part.</param>
-public sealed record CutNode(SheetArea Area, int Number, bool Down, Length At, SheetNode First, SheetNode Second) : SheetNode(Area);
+public sealed record CutNode(SheetArea Area, int Number, bool Down, Length At, SheetNode First, SheetNode Second) : SheetNode(Area)
+{
+    /// <summary>How far from the left or the top of the part that is cut: what the stop of a trimmer is set to.</summary>
+    public Length Distance => At - (Down ? Area.Left : Area.Top);
+}
 
 /// <summary>A part that is wanted.</summary>
 /// <param name="Area">Where it is.</param>
