@@ -45,8 +45,8 @@ public sealed record SheetPlanDrawing(PlannedSheet Sheet, Size Size, Func<Wanted
 
         foreach (var run in Runs())
             WriteLetter(board, run, scale, styles);
-        foreach (var cut in Sheet.InOrder)
-            WriteNumber(board, cut, scale, styles);
+        foreach (var operation in Sheet.Operations)
+            WriteNumber(board, operation, scale, styles);
         if (GrainRunsDown)
             DrawGrain(board, Edge + (width * scale) + (ArrowRoom * 0.6), Edge + (height * scale / 2), styles);
         return new DrawnFigure((width * scale) + (2 * Edge) + side, (height * scale) + (2 * Edge), board.Items);
@@ -126,12 +126,12 @@ public sealed record SheetPlanDrawing(PlannedSheet Sheet, Size Size, Func<Wanted
         board.Write(small, box.CentreX, box.CentreY, styles.Palette.Text);
     }
 
-    // The number stands on its line, near the beginning, where it covers nothing else.
-    private static void WriteNumber(Board board, CutNode cut, double scale, StyleSheet styles)
+    // The number stands on the first of its lines, near the beginning, where it covers nothing else.
+    private static void WriteNumber(Board board, CutOperation operation, double scale, StyleSheet styles)
     {
-        var label = new Label([cut.Number.ToString(CultureInfo.InvariantCulture)], styles.Text.Regular, styles.Scale.Drawing - 1, styles.Language);
+        var label = new Label([operation.Number.ToString(CultureInfo.InvariantCulture)], styles.Text.Regular, styles.Scale.Drawing - 1, styles.Language);
         var radius = Math.Max(LeastDisc, (Math.Max(label.Width, label.Height * 0.8) / 2) + 0.25);
-        var (from, to) = Ends(cut, scale);
+        var (from, to) = Ends(operation.Cuts[0], scale);
         var length = from.DistanceTo(to);
         var along = (to - from) * (1 / length);
         var best = from + (along * (length / 2));

@@ -8,11 +8,11 @@ namespace Pattern.Press.Plans.Sheets;
 /// </summary>
 public static class OtherColumn
 {
-    /// <summary>How far from the left or the top of the part that is cut each cut runs, by its number.</summary>
+    /// <summary>What the stop of the trimmer is set to for each operation, in the order of <see cref="PlannedSheet.Operations"/>.</summary>
     /// <param name="sheet">A planned sheet.</param>
     /// <param name="sizeOf">The size of each wanted rectangle in the other column.</param>
     /// <returns>The distances, or null when the other column's rectangles do not go on the sheet that way.</returns>
-    public static IReadOnlyDictionary<int, Length>? Distances(PlannedSheet sheet, Func<WantedRectangle, Size> sizeOf)
+    public static IReadOnlyList<Length>? Distances(PlannedSheet sheet, Func<WantedRectangle, Size> sizeOf)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(sizeOf);
@@ -25,7 +25,19 @@ public static class OtherColumn
         }
 
         var needed = Needed(node, sizeOf, distances);
-        return needed.Width <= node.Area.Size.Width && needed.Height <= node.Area.Size.Height ? distances : null;
+        if (needed.Width > node.Area.Size.Width || needed.Height > node.Area.Size.Height)
+            return null;
+        var settings = new List<Length>();
+        foreach (var operation in sheet.Operations)
+        {
+            // What is of one size here may be of two in the other column; then one setting does not do for both.
+            var set = operation.Cuts.Select(cut => distances[cut.Number]).Distinct().ToList();
+            if (set.Count > 1)
+                return null;
+            settings.Add(set[0]);
+        }
+
+        return settings;
     }
 
     private static bool IsTrim(SheetNode node) => node is OffcutNode { IsTrim: true };

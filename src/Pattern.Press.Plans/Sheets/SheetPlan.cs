@@ -91,6 +91,9 @@ public sealed record PlannedSheet(IReadOnlyList<PlacedRectangle> Rectangles, She
     /// <summary>Every cut in the order in which a trimmer can make them.</summary>
     public IReadOnlyList<CutNode> InOrder => [.. All(Cuts).OfType<CutNode>().OrderBy(cut => cut.Number)];
 
+    /// <summary>The same cuts, gathered where the trimmer's stop stays where it is.</summary>
+    public IReadOnlyList<CutOperation> Operations => CutOperation.Of(this);
+
     /// <summary>Alike for sheets that are cut alike into the same rectangles.</summary>
     internal string Layout => string.Join(';', All(Cuts).Select(node => node switch
     {

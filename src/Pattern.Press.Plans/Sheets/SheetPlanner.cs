@@ -110,12 +110,21 @@ internal static class SheetPlanner
             var packing = new Packing(width, height, mayTurn, fit, split);
             packing.Take(items, order, bestScore.Sheets);
             looks += packing.Looks;
-            if (packing.Sheets.Count == 0)
+            if (packing.Sheets.Count == 0 || !Keep(packing.Sheets))
                 return false;
-            var score = (packing.Sheets.Count, Spread(packing.Sheets));
+            way = (order, fit, split);
+            return true;
+        }
+
+        // Once there can be no fewer sheets, the plan that is the least work to follow is the best.
+        bool Keep(List<Packing.Part> sheets)
+        {
+            if (sheets.Count > bestScore.Sheets)
+                return false;
+            var score = (sheets.Count, sheets.Count == bound ? sheets.Sum(Settings) : Spread(sheets));
             if (score.CompareTo(bestScore) >= 0)
                 return false;
-            (best, bestScore, way) = (packing.Sheets, score, (order, fit, split));
+            (best, bestScore) = (sheets, score);
             return true;
         }
 
@@ -125,6 +134,15 @@ internal static class SheetPlanner
             {
                 foreach (var split in Enum.GetValues<Packing.SplitRule>())
                     Try(order, fit, split);
+            }
+        }
+
+        foreach (var lie in mayTurn ? Enum.GetValues<ShelfPacking.Lie>() : [ShelfPacking.Lie.AsDrawn])
+        {
+            foreach (var (mixed, columns) in new[] { (false, false), (false, true), (true, false), (true, true) })
+            {
+                if (ShelfPacking.Fill(items, width, height, lie, mixed, columns) is { } rows)
+                    Keep(rows);
             }
         }
 
@@ -170,7 +188,7 @@ internal static class SheetPlanner
         order[to] = item;
     }
 
-    // Of two plans with as many sheets the one with an emptier sheet is nearer to doing without it, and its offcut is of
+    // While fewer sheets may be possible: of two plans with as many sheets the one with an emptier sheet is nearer to doing without it, and its offcut is of
     // more use.
     private static double Spread(List<Packing.Part> sheets)
     {
@@ -182,6 +200,25 @@ internal static class SheetPlanner
         }
 
         return sum;
+    }
+
+    // How often the stop of the trimmer is set for a part: cuts in a row that part off the same count once.
+    private static int Settings(Packing.Part part)
+    {
+        var settings = 0;
+        Packing.Part? before = null;
+        for (var rest = part; rest.First is { } first; rest = rest.Second!)
+        {
+            if (before is null || !Alike(before, first))
+                settings += 1 + Settings(first);
+            before = first;
+        }
+
+        return settings;
+
+        static bool Alike(Packing.Part one, Packing.Part other) =>
+            one.Width == other.Width && one.Height == other.Height && one.First is null == other.First is null
+            && (one.First is null || (one.Down == other.Down && Alike(one.First, other.First!) && Alike(one.Second!, other.Second!)));
     }
 
     private static double Used(Packing.Part part) =>

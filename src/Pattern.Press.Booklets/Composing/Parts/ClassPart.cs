@@ -44,7 +44,7 @@ internal static class ClassPart
         foreach (var step in context.Source.Steps)
         {
             var title = phrases.Format("steps.number", ("n", step.Number.ToString(CultureInfo.InvariantCulture))) + ": " + step.Title;
-            var takes = step.Minutes is { } minutes ? new TableCell([new MeasureInline(phrases.Minutes(minutes))]) : Words.Cell(phrases["measurements.none"]);
+            var takes = step.Minutes is { } minutes ? new TableCell([new MeasureInline(phrases.Minutes(minutes))]) : Words.Cell(phrases["class.buy.nothing"]);
             rows.Add(new TableRow([Words.Head(Clock(context, at)), Words.Cell(title), takes]));
             at += step.Minutes ?? 0;
         }

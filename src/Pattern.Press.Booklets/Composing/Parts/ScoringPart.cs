@@ -47,14 +47,14 @@ internal static class ScoringPart
             Other = other,
             OtherRuler = there,
             Show = FigureShow.Flat,
+            HasDimensions = false,
             Parts = context.Primary.Kit.Parts,
             Words = words,
         };
-        var caption = phrases.Inlines("figure.flat", ("piece", Words.Plain(phrases.Format("piece.the", ("piece", piece.Name.ToLowerInvariant())))));
         return new KeepTogetherBlock(
         [
             Words.Subheading(2, piece.Name),
-            new BesideBlock(text, new FigureBlock(drawing, AlternativeText.Of(drawing), caption)),
+            new BesideBlock(text, new FigureBlock(drawing, AlternativeText.Of(drawing), [])),
         ]);
     }
 

@@ -106,12 +106,14 @@ internal sealed class ScoringWords(PhraseBook phrases, ValueText values, Ruler r
             foreach (var alike in group.GroupBy(r => r.Here.Size.Width))
             {
                 var first = alike.First();
-                var edges = alike.Select(r => phrases[r.Here.Left == Length.Zero ? "scoring.edge.left" : "scoring.edge.right"]).ToArray();
+                var edges = alike.Count() > 1 ? phrases["scoring.edges.sides"]
+                    : first.Here.Left == Length.Zero ? phrases["scoring.edges.left"]
+                    : phrases["scoring.edges.right"];
                 yield return phrases.Inlines(
                     "scoring.cut.side",
                     ("span", Both([first.Here.Top, first.Here.Bottom], first.There is { } r ? [r.Top, r.Bottom] : null)),
                     ("deep", Both(first.Here.Size.Width, first.There?.Size.Width)),
-                    ("edges", Words.Plain(phrases.Join(edges))));
+                    ("edges", Words.Plain(edges)));
             }
         }
 
@@ -120,12 +122,14 @@ internal sealed class ScoringWords(PhraseBook phrases, ValueText values, Ruler r
             foreach (var alike in group.GroupBy(r => r.Here.Size.Height))
             {
                 var first = alike.First();
-                var edges = alike.Select(r => phrases[r.Here.Top == Length.Zero ? "scoring.edge.top" : "scoring.edge.bottom"]).ToArray();
+                var edges = alike.Count() > 1 ? phrases["scoring.edges.ends"]
+                    : first.Here.Top == Length.Zero ? phrases["scoring.edges.top"]
+                    : phrases["scoring.edges.bottom"];
                 yield return phrases.Inlines(
                     "scoring.cut.end",
                     ("span", Both([first.Here.Left, first.Here.Right], first.There is { } r ? [r.Left, r.Right] : null)),
                     ("deep", Both(first.Here.Size.Height, first.There?.Size.Height)),
-                    ("edges", Words.Plain(phrases.Join(edges))));
+                    ("edges", Words.Plain(edges)));
             }
         }
 

@@ -62,7 +62,7 @@ internal sealed class SheetsPart
         };
         var drawn = figures.Select((figure, i) => Figure(figure.Need, figure.Sheet, figure.Count, distances[i])).ToList();
         for (var i = 0; i < drawn.Count; i += 2)
-            blocks.Add(i + 1 < drawn.Count ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : new FigureRowBlock([drawn[i]]));
+            blocks.Add(i + 1 < drawn.Count ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : drawn[i] with { Width = FigureWidth.Small });
         return new FlowPart(blocks) { Title = _phrases["sheets.title"] };
     }
 
@@ -87,7 +87,7 @@ internal sealed class SheetsPart
         return key;
     }
 
-    private FigureBlock Figure(StockNeed need, PlannedSheet sheet, int count, IReadOnlyDictionary<int, Length>? other)
+    private FigureBlock Figure(StockNeed need, PlannedSheet sheet, int count, IReadOnlyList<Length>? other)
     {
         var drawing = new SheetPlanDrawing(sheet, need.Plan.Sheet, wanted => _letters[wanted.Part!.Piece.Id], need.Stock.Grain is not null);
         var stock = Words.Plain(need.Stock.Name);
@@ -103,51 +103,30 @@ internal sealed class SheetsPart
             ("stock", need.Stock.Name),
             ("size", _values.Size(need.Plan.Sheet, Ruler)),
             ("pieces", _phrases.Join([.. sheet.Rectangles.GroupBy(r => r.Wanted.Name, StringComparer.Ordinal).Select(group => $"{group.Count().ToString(CultureInfo.InvariantCulture)} × {group.Key}")])),
-            ("cuts", sheet.InOrder.Count.ToString(CultureInfo.InvariantCulture)));
+            ("cuts", sheet.Operations.Count.ToString(CultureInfo.InvariantCulture)));
         return new FigureBlock(drawing, alternative, caption);
     }
 
-    // Cuts that follow each other on what is left over, equally far in, are said as one.
-    private List<Inline> Cuts(PlannedSheet sheet, IReadOnlyDictionary<int, Length>? other)
+    private List<Inline> Cuts(PlannedSheet sheet, IReadOnlyList<Length>? other) => Joined([.. sheet.Operations.Select((operation, i) =>
     {
-        var cuts = sheet.InOrder;
-        var said = new List<IReadOnlyList<Inline>>();
-        for (var i = 0; i < cuts.Count;)
+        var number = operation.Number.ToString(CultureInfo.InvariantCulture);
+        var at = _values.Both(new LengthValue(operation.Distance), other is null ? null : new LengthValue(other[i]));
+        (string, IReadOnlyList<Inline>)[] gaps = [("number", Words.Plain(number)), ("at", at)];
+        IReadOnlyList<Inline> cut = (operation.Down, operation.Repeats > 1) switch
         {
-            var first = cuts[i];
-            var last = i;
-            while (last + 1 < cuts.Count && cuts[last + 1] == cuts[last].Second && cuts[last].First is not CutNode
-                && cuts[last + 1].Down == first.Down && cuts[last + 1].Distance == first.Distance && other?[cuts[last + 1].Number] == other?[first.Number])
-            {
-                last++;
-            }
-
-            var several = last > i;
-            var number = several
-                ? string.Create(CultureInfo.InvariantCulture, $"{first.Number}–{cuts[last].Number}")
-                : first.Number.ToString(CultureInfo.InvariantCulture);
-            var at = _values.Both(new LengthValue(first.Distance), other is null ? null : new LengthValue(other[first.Number]));
-            (string, IReadOnlyList<Inline>)[] gaps = [("number", Words.Plain(number)), ("at", at)];
-            said.Add((first.Down, several) switch
-            {
-                (true, false) => _phrases.Inlines("sheets.down", gaps),
-                (false, false) => _phrases.Inlines("sheets.across", gaps),
-                (true, true) => _phrases.Inlines("sheets.down_every", gaps),
-                _ => _phrases.Inlines("sheets.across_every", gaps),
-            });
-            i = last + 1;
-        }
-
-        var joined = new List<Inline>();
-        foreach (var one in said)
-        {
-            if (joined.Count > 0)
-                joined.Add(new TextInline(_phrases["list.semicolon"] + " "));
-            joined.AddRange(one);
-        }
-
-        return joined;
-    }
+            (true, false) => _phrases.Inlines("sheets.down", gaps),
+            (false, false) => _phrases.Inlines("sheets.across", gaps),
+            (true, true) => _phrases.Inlines("sheets.down_every", gaps),
+            _ => _phrases.Inlines("sheets.across_every", gaps),
+        };
+        var times = operation.Repeats > 1
+            ? _phrases.Format("sheets.times", ("count", operation.Repeats.ToString(CultureInfo.InvariantCulture)))
+            : "";
+        var parts = operation.Parts > 1
+            ? _phrases.Format("sheets.parts", ("count", operation.Parts.ToString(CultureInfo.InvariantCulture)))
+            : "";
+        return (IReadOnlyList<Inline>)[.. cut, new TextInline(times + parts)];
+    })]);
 
     private List<Inline> Joined(IReadOnlyList<IReadOnlyList<Inline>> items)
     {

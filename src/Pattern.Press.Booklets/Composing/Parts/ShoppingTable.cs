@@ -37,10 +37,10 @@ internal static class ShoppingTable
                 cells.Add(new TableCell(amounts.Of(purchase.Kind, purchase.PerKit)));
             cells.Add(new TableCell(amounts.Of(purchase.Kind, purchase.ForAll)));
             if (spare)
-                cells.Add(purchase.Spare > 0 ? new TableCell(amounts.Of(purchase.Kind, purchase.Spare)) : Words.Cell(phrases["measurements.none"]));
+                cells.Add(purchase.Spare > 0 ? new TableCell(amounts.Of(purchase.Kind, purchase.Spare)) : Words.Cell(phrases["class.buy.nothing"]));
             cells.Add(new TableCell(amounts.ToBuy(purchase)));
             if (priced)
-                cells.Add(purchase.Cost is { } cost ? new TableCell([amounts.Money(cost)]) : Words.Cell(phrases["measurements.none"]));
+                cells.Add(purchase.Cost is { } cost ? new TableCell([amounts.Money(cost)]) : Words.Cell(phrases["class.buy.nothing"]));
             rows.Add(new TableRow(cells));
         }
 
