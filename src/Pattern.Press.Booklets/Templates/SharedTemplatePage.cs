@@ -17,8 +17,15 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
     {
         var frame = new PageFrame(job, shared.Lying);
         var words = job.Words;
-        frame.Heading(words.Say("template.shared"), "");
-        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say("template.side_shared"));
+        var folds = shared.Places.Any(place => place.Part.Piece.Folds.Count > 0);
+        frame.Heading(words.Say(folds ? "template.shared_pieces" : "template.shared"), "");
+        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say(folds ? "template.side" : "template.side_shared"));
+        if (job.Plan.Kits > 1)
+        {
+            var each = shared.Places[0].Cut == shared.Places[0].Part.Quantity;
+            frame.Line(words.Say(each ? "template.kits_each" : "template.kits_all", ("kits", job.Plan.Kits.ToString(CultureInfo.InvariantCulture))));
+        }
+
         if (job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay)
             frame.Line(words.Say("template.one_way"));
         frame.Foot(number, count);
@@ -38,9 +45,16 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var board = new Board();
         var painter = new TemplatePainter(part.Piece, TemplatePainter.PlacingOf(part.Piece, place.Turned, place.PageX, place.PageY), sheet, styles, job.Words);
         painter.DrawLines(board);
+
+        // Pieces that fold are here when there are several kits.
+        var folds = part.Piece.Folds.Count > 0;
+        if (folds)
+            painter.DrawSheet(board);
         if (part.Piece.Panels.Count > 1)
             painter.DrawWords(board, sheet);
         painter.DrawGlue(board);
+        if (folds)
+            painter.DrawWaste(board);
         yield return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.small_template", ("piece", part.Piece.Name), ("size", job.SizeOf(part))))
         {
             Box = (sheet.Left, sheet.Top, sheet.Width, sheet.Height),
@@ -57,7 +71,7 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
             Hand.Right => job.Words.Say("template.right_hand", ("piece", part.Piece.Name)),
             _ => part.Piece.Name,
         };
-        var cut = job.Words.Say("template.cut_count", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)));
+        var cut = job.Words.Say("template.cut_count", ("count", place.Cut.ToString(CultureInfo.InvariantCulture)));
         yield return new FixedContent(Role.P, [.. Words(room, name, cut, job.SizeOf(part))]);
     }
 

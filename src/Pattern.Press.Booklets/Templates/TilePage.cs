@@ -39,7 +39,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         }
 
         frame.Line(
-            words.Say("template.cut", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)), ("stock", job.StockName(part))) + " " +
+            Cut() + " " +
             words.Say(part.Piece.Waste.Count > 0 ? "template.sheet" : "template.size", ("size", job.SizeOf(part))) + " " +
             words.Say("template.side"));
         var mine = seams.Where(seam => seam.First == tile || seam.Second == tile).ToArray();
@@ -50,6 +50,14 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
     }
 
     private string Count => plan.Tiles.Count.ToString(CultureInfo.InvariantCulture);
+
+    private string Cut()
+    {
+        var (count, stock) = (plan.Cut.ToString(CultureInfo.InvariantCulture), job.StockName(plan.Part));
+        return job.Plan.Kits > 1
+            ? job.Words.Say("template.cut_kits", ("count", count), ("stock", stock), ("kits", job.Plan.Kits.ToString(CultureInfo.InvariantCulture)))
+            : job.Words.Say("template.cut", ("count", count), ("stock", stock));
+    }
 
     private string Joins(Seam seam)
     {
