@@ -7,9 +7,9 @@ namespace Pattern.Press.Plans.Tiling;
 /// also be printed on the stock itself.
 /// </summary>
 /// <remarks>
-/// Rows are filled first fit: a mirrored pair stays together, and what is short may stand below another in the same row.
-/// Several orders and turnings are tried with pages upright and lying; where none of them reaches the bound, orders by lot
-/// are tried too, always the same ones.
+/// A mirrored pair stays together. Rows are filled first fit, and what is short may stand below another in the same row.
+/// Several orders and turnings are tried with pages upright and lying. Where none of them reaches the bound, pages are filled
+/// without rows too, in those orders and then in orders by lot, always the same ones.
 /// </remarks>
 public static class SharedPagePlanner
 {
@@ -94,14 +94,20 @@ public static class SharedPagePlanner
 
         public IReadOnlyList<SharedPage> Plan()
         {
-            List<SharedSheet>? best = null;
-            foreach (var areas in _areas.Count > 1 ? new[] { _areas, [.. _areas.Reverse()] } : [_areas])
+            List<ISharedSheet>? best = null;
+            foreach (var dense in new[] { false, true })
             {
-                foreach (var turning in new[] { Turning.AsDrawn, Turning.Flat, Turning.Tall })
+                foreach (var areas in _areas.Count > 1 ? new[] { _areas, [.. _areas.Reverse()] } : [_areas])
                 {
-                    foreach (var order in Orders)
-                        best = Better(best, Fill(Blocks(areas, turning).OrderByDescending(order), areas));
+                    foreach (var turning in new[] { Turning.AsDrawn, Turning.Flat, Turning.Tall })
+                    {
+                        foreach (var order in Orders)
+                            best = Better(best, Fill(Blocks(areas, turning).OrderByDescending(order), areas, dense));
+                    }
                 }
+
+                if (best!.Count == Bound)
+                    break;
             }
 
             var tries = Math.Min(MostTries, MostBlocksTried / _templates.Count);
@@ -110,25 +116,26 @@ public static class SharedPagePlanner
                 IReadOnlyList<DrawingArea> areas = _lot.Next(2) == 0 ? _areas : [.. _areas.Reverse()];
 
                 // Large ones still come early, or they find no place.
-                best = Better(best, Fill(Blocks(areas, Turning.ByLot).OrderByDescending(block => block.Width * block.Height * (0.4 + _lot.NextDouble())), areas));
+                best = Better(best, Fill(Blocks(areas, Turning.ByLot).OrderByDescending(block => block.Width * block.Height * (0.4 + _lot.NextDouble())), areas, i % 3 > 0));
             }
 
             return [.. best!.Select(sheet => sheet.Set())];
         }
 
-        // Of as many pages, those whose last one is emptiest.
-        private static List<SharedSheet> Better(List<SharedSheet>? best, List<SharedSheet> next) =>
-            best is null || next.Count < best.Count || (next.Count == best.Count && next[^1].Height < best[^1].Height - 1e-6) ? next : best;
+        // Of as many pages in rows, those whose last one is emptiest; without rows only for fewer pages.
+        private static List<ISharedSheet> Better(List<ISharedSheet>? best, List<ISharedSheet> next) =>
+            best is null || next.Count < best.Count || (next.Count == best.Count && next[0] is RowSheet && next[^1].Height < best[^1].Height - 1e-6) ? next : best;
 
-        private List<SharedSheet> Fill(IEnumerable<SharedBlock> blocks, IReadOnlyList<DrawingArea> areas)
+        private List<ISharedSheet> Fill(IEnumerable<SharedBlock> blocks, IReadOnlyList<DrawingArea> areas, bool dense)
         {
-            var sheets = new List<SharedSheet>();
+            var sheets = new List<ISharedSheet>();
             foreach (var block in blocks)
             {
-                if (sheets.Exists(sheet => sheet.TakeInRow(block)) || sheets.Exists(sheet => sheet.TakeNewRow(block)))
+                if (sheets.Exists(sheet => sheet.TakeAmong(block)) || sheets.Exists(sheet => sheet.Take(block)))
                     continue;
-                var fresh = new SharedSheet(areas.First(block.Fits), _gap);
-                fresh.TakeNewRow(block);
+                var area = areas.First(block.Fits);
+                ISharedSheet fresh = dense ? new DenseSheet(area, _gap) : new RowSheet(area, _gap);
+                fresh.Take(block);
                 sheets.Add(fresh);
             }
 
@@ -146,7 +153,7 @@ public static class SharedPagePlanner
                     continue;
                 var (part, ways) = _templates[i];
                 var preferred = Preferred(ways, areas, turning);
-                var other = part.Hand == Hand.Either ? -1 : Enumerable.Range(i + 1, _templates.Count - i - 1).FirstOrDefault(k => !done[k] && ArePair(part, _templates[k].Part), -1);
+                var other = part.Hand == Hand.Either ? -1 : Other(i, done);
                 if (other < 0)
                 {
                     blocks.Add(new SharedBlock([(preferred[0], 0, 0)]));
@@ -168,8 +175,16 @@ public static class SharedPagePlanner
             _ => [.. ways.OrderByDescending(slot => slot.Fits(areas[0]))],
         };
 
-        private static bool ArePair(Part one, Part other) =>
-            other.Hand != Hand.Either && other.Hand != one.Hand && other.Piece.Sheet == one.Piece.Sheet && other.For == one.For;
+        // The next of the other hand and the same size; one for the same faces, if there is such a one.
+        private int Other(int index, bool[] done)
+        {
+            var one = _templates[index].Part;
+            var others = Enumerable.Range(index + 1, _templates.Count - index - 1)
+                .Where(k => !done[k] && _templates[k].Part is { Hand: not Hand.Either } other && other.Hand != one.Hand && other.Piece.Sheet == one.Piece.Sheet)
+                .ToList();
+            var same = others.FindIndex(k => _templates[k].Part.For == one.For);
+            return others.Count == 0 ? -1 : others[Math.Max(0, same)];
+        }
 
         private IEnumerable<SharedBlock> Pair(IReadOnlyList<SharedSlot> preferred, Part other, IReadOnlyList<DrawingArea> areas)
         {

@@ -36,4 +36,10 @@ internal sealed record SharedBlock(IReadOnlyList<(SharedSlot Slot, double X, dou
     public double Height { get; } = Slots.Max(s => s.Y + s.Slot.Height);
 
     public bool Fits(DrawingArea area) => Width <= area.Width + 1e-9 && Height <= area.Height + 1e-9;
+
+    /// <summary>The places of its templates when its top-left corner is at a point of the page.</summary>
+    public IEnumerable<SharedPlace> At(double x, double y) => Slots.Select(s => new SharedPlace(s.Slot.Part, s.Slot.Turned, x + s.X, y + s.Y)
+    {
+        Label = new LabelPlace(x + s.X, y + s.Y + s.Slot.PartHeight, s.Slot.Width, s.Slot.Label.Height),
+    });
 }
