@@ -7,9 +7,10 @@ namespace Pattern.Press.Plans.Tiling;
 internal sealed class RowSheet(DrawingArea area, double gap) : ISharedSheet
 {
     private readonly List<Row> _rows = [];
+    private double _height = -gap;
 
     /// <inheritdoc/>
-    public double Height => _rows.Sum(row => row.Height) + ((_rows.Count - 1) * gap);
+    public double Height => _height;
 
     /// <summary>Takes a block below another in its row, or at the end of a row.</summary>
     public bool TakeAmong(SharedBlock block)
@@ -39,8 +40,9 @@ internal sealed class RowSheet(DrawingArea area, double gap) : ISharedSheet
     /// <summary>Takes a block as the first of a new row.</summary>
     public bool Take(SharedBlock block)
     {
-        if (block.Width > area.Width + 1e-9 || (_rows.Count > 0 ? Height + gap : 0) + block.Height > area.Height + 1e-9)
+        if (block.Width > area.Width + 1e-9 || _height + gap + block.Height > area.Height + 1e-9)
             return false;
+        _height += gap + block.Height;
         _rows.Add(new Row(block));
         return true;
     }

@@ -19,6 +19,7 @@ public static class SharedPagePlanner
     // More find little and take time.
     private const int MostTries = 120;
     private const int MostBlocksTried = 6000;
+    private const int MostBlocksDense = 150;
 
     private static readonly Func<SharedBlock, double>[] Orders =
     [
@@ -106,7 +107,7 @@ public static class SharedPagePlanner
                     }
                 }
 
-                if (best!.Count == Bound)
+                if (best!.Count == Bound || _templates.Count > MostBlocksDense)
                     break;
             }
 
@@ -116,7 +117,7 @@ public static class SharedPagePlanner
                 IReadOnlyList<DrawingArea> areas = _lot.Next(2) == 0 ? _areas : [.. _areas.Reverse()];
 
                 // Large ones still come early, or they find no place.
-                best = Better(best, Fill(Blocks(areas, Turning.ByLot).OrderByDescending(block => block.Width * block.Height * (0.4 + _lot.NextDouble())), areas, i % 3 > 0));
+                best = Better(best, Fill(Blocks(areas, Turning.ByLot).OrderByDescending(block => block.Width * block.Height * (0.4 + _lot.NextDouble())), areas, dense: _templates.Count <= MostBlocksDense && i % 3 > 0));
             }
 
             return [.. best!.Select(sheet => sheet.Set())];

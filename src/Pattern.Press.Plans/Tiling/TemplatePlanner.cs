@@ -47,19 +47,20 @@ public static class TemplatePlanner
     {
         public TemplatePlan Plan(IReadOnlyList<TilePlan> own, IReadOnlyList<Part> small)
         {
-            var repeated = own.Where(plan => plan.Tiles.Count == 1 && SharedPagePlanner.Fits(plan.Part, page, options) && Saves([plan.Part], 1)).Select(plan => plan.Part).ToList();
+            var repeated = own.Where(plan => plan.Tiles.Count == 1 && SharedPagePlanner.Fits(plan.Part, page, options) && Pages(Copies([plan.Part])).Count < options.Copies).Select(plan => plan.Part).ToList();
             var pages = new List<SharedPage>();
             foreach (var stock in small.Concat(repeated).Select(part => part.Stock).Distinct(StringComparer.Ordinal))
             {
                 var (flat, pieces) = (Of(small, stock), Of(repeated, stock));
                 var once = Pages(flat);
-                if (flat.Count > 0 && !Saves(flat, once.Count))
+                var repeatedFlat = Pages(Copies(flat));
+                if (repeatedFlat.Count >= once.Count * options.Copies)
                 {
                     pages.AddRange(once.Select(sheet => sheet with { Places = [.. sheet.Places.Select(place => place with { Cut = place.Part.Quantity * options.Copies })] }));
                 }
                 else
                 {
-                    pages.AddRange(Pages(Copies(flat)));
+                    pages.AddRange(repeatedFlat);
                 }
 
                 // What folds shows another side of the stock than what is flat, so the two do not share pages.
@@ -75,8 +76,6 @@ public static class TemplatePlanner
         }
 
         private static List<Part> Of(IEnumerable<Part> parts, string stock) => [.. parts.Where(part => part.Stock == stock)];
-
-        private bool Saves(IReadOnlyList<Part> parts, int pagesOfOne) => Pages(Copies(parts)).Count < pagesOfOne * options.Copies;
 
         private IReadOnlyList<SharedPage> Pages(IReadOnlyList<Part> parts) => SharedPagePlanner.Plan(parts, page, options).Pages;
 
