@@ -47,7 +47,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
             frame.Line(words.Say("template.place", ("row", TileNames.Row(tile)), ("column", TileNames.Column(tile))));
         foreach (var seam in mine)
             frame.Line(Joins(seam));
-        frame.Line(words.Say("template.cut", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)), ("stock", job.StockName(part))));
+        frame.Line(Cut());
         frame.Line(words.Say(part.Piece.Waste.Count > 0 ? "template.sheet" : "template.size", ("size", job.SizeOf(part))));
         frame.Line(words.Say(part.Kind == PartKind.Mat ? "template.side_mat" : "template.side"));
         var drawing = Drawing(frame, mine, out var arrows);
@@ -58,6 +58,14 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
     }
 
     private string Count => plan.Tiles.Count.ToString(CultureInfo.InvariantCulture);
+
+    private string Cut()
+    {
+        var (count, stock) = (plan.Cut.ToString(CultureInfo.InvariantCulture), job.StockName(plan.Part));
+        return job.Plan.Kits > 1
+            ? job.Words.Say("template.cut_kits", ("count", count), ("stock", stock), ("kits", job.Plan.Kits.ToString(CultureInfo.InvariantCulture)))
+            : job.Words.Say("template.cut", ("count", count), ("stock", stock));
+    }
 
     private string Joins(Seam seam)
     {

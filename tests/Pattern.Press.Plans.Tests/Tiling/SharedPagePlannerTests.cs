@@ -30,7 +30,7 @@ public class SharedPagePlannerTests
         Gen.Select(Mats, Pick.From([.. PaperSize.All]), Gen.Int[4, 20], Gen.Int[6, 10]).Sample((parts, paper, margin, gap) =>
         {
             var page = new TemplatePage(paper.Size.Width.Millimetres, paper.Size.Height.Millimetres, margin, 12, 16);
-            var shared = SharedPagePlanner.Plan(parts, page, gap, Label);
+            var shared = SharedPagePlanner.Plan(parts, page, new TemplateOptions { Gap = gap, Label = Label });
             Assert.Equal(
                 parts.Select(part => part.Piece.Id).Order(StringComparer.Ordinal),
                 shared.Pages.SelectMany(p => p.Places).Select(place => place.Part.Piece.Id).Concat(shared.TooLarge.Select(part => part.Piece.Id)).Order(StringComparer.Ordinal));
@@ -59,7 +59,7 @@ public class SharedPagePlannerTests
     public void Mirrored_pairs_lie_next_to_each_other() =>
         Mats.Sample(parts =>
         {
-            var shared = SharedPagePlanner.Plan(parts, A4, 6, Label);
+            var shared = SharedPagePlanner.Plan(parts, A4, new TemplateOptions { Label = Label });
             foreach (var (left, right) in parts.Zip(parts.Skip(1)).Where(two => two.First.Hand == Hand.Left && !shared.TooLarge.Contains(two.First)))
             {
                 // Two that fit the page together, side by side or one below the other, are together.
@@ -82,7 +82,7 @@ public class SharedPagePlannerTests
         for (var i = 0; i < 200; i++)
         {
             var parts = Enumerable.Range(0, random.Next(4, 12)).Select(k => Grids.Mat($"mat {k}", random.Next(10, 60), random.Next(20, 110))).ToList();
-            var shared = SharedPagePlanner.Plan(parts, A4, 6, Label);
+            var shared = SharedPagePlanner.Plan(parts, A4, new TemplateOptions { Label = Label });
             Assert.InRange(shared.Pages.Count, shared.LeastPages, shared.LeastPages + 1);
             met += shared.Pages.Count == shared.LeastPages ? 1 : 0;
             all++;
@@ -94,7 +94,7 @@ public class SharedPagePlannerTests
 
     [Fact]
     public void A_gap_too_narrow_for_scissors_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => SharedPagePlanner.Plan([Grids.Mat("mat", 20, 20)], A4, 5));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SharedPagePlanner.Plan([Grids.Mat("mat", 20, 20)], A4, new TemplateOptions { Gap = 5 }));
 
     [Fact]
     public void Folded_and_large_templates_have_pages_of_their_own_and_small_flat_ones_share()
