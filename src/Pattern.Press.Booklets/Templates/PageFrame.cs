@@ -88,13 +88,28 @@ internal sealed class PageFrame
         var (first, second) = Set(title, rest, Math.Min(_styles.Scale.Heading2, 14));
         for (var size = 13; size >= LeastHeading && first.Width + (second?.Width ?? 0) > width; size--)
             (first, second) = Set(title, rest, size);
-        if (second is not null && first.Width + second.Width > width)
-            second = Lettering.Set("  " + rest, _styles.Display.Regular, Least, _styles.Language);
-        var items = new List<PageItem>(first.At(Left, _y + first.Ascent, _styles.Palette.Heading));
-        if (second is not null)
-            items.AddRange(second.At(Left + first.Width, _y + first.Ascent, _styles.Palette.Heading));
+        var items = new List<PageItem>();
+        if (second is null || first.Width + second.Width <= width)
+        {
+            items.AddRange(first.At(Left, _y + first.Ascent, _styles.Palette.Heading));
+            if (second is not null)
+                items.AddRange(second.At(Left + first.Width, _y + first.Ascent, _styles.Palette.Heading));
+            _y += ((first.Ascent + first.Descent) * 1.08) + 0.6;
+        }
+        else
+        {
+            // On a narrow page the heading goes on below itself.
+            foreach (var (text, face, size) in new[] { (title, _styles.Display.Bold, (double)LeastHeading), (rest, _styles.Display.Regular, LeastHeading - 2) })
+            {
+                var (put, next) = Lines.Put(Lines.Break(text, width, face, size, _styles.Language), Left, _y, Leading(size), _styles.Palette.Heading);
+                items.AddRange(put);
+                _y = next;
+            }
+
+            _y += 0.6;
+        }
+
         _head.Add(new FixedContent(Role.H2, items));
-        _y += ((first.Ascent + first.Descent) * 1.08) + 0.6;
 
         (LetteringLine First, LetteringLine? Second) Set(string bold, string light, double size) => (
             Lettering.Set(bold, _styles.Display.Bold, size, _styles.Language),
@@ -149,7 +164,7 @@ internal sealed class PageFrame
     // As large as there is room for.
     private IReadOnlyList<FixedContent> Words()
     {
-        foreach (var size in Sizes)
+        foreach (var size in (double[])[Math.Clamp(_styles.Scale.Small + 1, 8.5, 9.5), .. Sizes])
         {
             var contents = new List<FixedContent>();
             var y = _y;

@@ -19,18 +19,22 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var words = job.Words;
         var folds = shared.Places.Any(place => place.Part.Piece.Folds.Count > 0);
         frame.Heading(words.Say(folds ? "template.shared_pieces" : "template.shared"), "");
-        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say(folds ? "template.side" : "template.side_shared"));
+        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))));
+        var mats = shared.Places.Count(place => place.Part.Kind == PartKind.Mat);
+        frame.Line(words.Say(mats == shared.Places.Count ? "template.side_mat" : mats == 0 ? "template.side" : "template.side_mixed"));
         if (job.Plan.Kits > 1)
         {
             var each = shared.Places[0].Cut == shared.Places[0].Part.Quantity;
             frame.Line(words.Say(each ? "template.kits_each" : "template.kits_all", ("kits", job.Plan.Kits.ToString(CultureInfo.InvariantCulture))));
         }
 
-        if (job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay)
-            frame.Line(words.Say("template.one_way"));
+        if (OneWay)
+            frame.Line(words.Say("template.top"));
         frame.Foot(number, count);
         return frame.Finish([.. shared.Places.SelectMany(Place)], destination, bookmark, level);
     }
+
+    private bool OneWay => job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay;
 
     private static Box Sheet(SharedPlace place)
     {
@@ -45,13 +49,15 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var board = new Board();
         var painter = new TemplatePainter(part.Piece, TemplatePainter.PlacingOf(part.Piece, place.Turned, place.PageX, place.PageY), sheet, styles, job.Words);
         painter.DrawLines(board);
+        if (OneWay)
+            painter.DrawTop(board, sheet);
 
         // Pieces that fold are here when there are several kits.
         var folds = part.Piece.Folds.Count > 0;
         if (folds)
             painter.DrawSheet(board);
         if (part.Piece.Panels.Count > 1)
-            painter.DrawWords(board, sheet);
+            painter.DrawWords(board, sheet, sheet, _ => true);
         painter.DrawGlue(board);
         if (folds)
             painter.DrawWaste(board);
