@@ -1,5 +1,6 @@
 using Pattern.Press.Booklets.Composing;
 using Pattern.Press.Booklets.Content;
+using Pattern.Press.Booklets.Svg;
 using Pattern.Press.Measure;
 using Pattern.Press.Structures.Reading;
 using Pattern.Press.Typesetting.Blocks;
@@ -7,6 +8,7 @@ using Pattern.Press.Typesetting.Export.Grey;
 using Pattern.Press.Typesetting.Export.Pdf;
 using Pattern.Press.Typesetting.Layout;
 using Pattern.Press.Typesetting.Pages;
+using Pattern.Press.Typesetting.Styles;
 
 namespace Pattern.Press.Booklets;
 
@@ -47,6 +49,17 @@ public sealed class BookletPress(Resources resources)
         return Proofs.Lines(context);
     }
 
+    /// <summary>Draws every piece and mat at true size, each as an SVG file of its own.</summary>
+    /// <param name="folder">The content folder.</param>
+    /// <param name="options">What is wanted different from what the booklet says.</param>
+    /// <param name="problems">Where everything that is wrong goes, in one go.</param>
+    /// <returns>The files, or null when there are errors.</returns>
+    public IReadOnlyList<PieceFile>? Pieces(string folder, BuildOptions options, Problems problems)
+    {
+        var context = Preparation.Prepare(folder, options, resources, problems);
+        return context is null || problems.HasErrors ? null : PieceFiles.Make(context);
+    }
+
     /// <summary>Lays a booklet out on its papers, without writing it: for previews and tests.</summary>
     public IReadOnlyList<LaidOutBooklet>? LayOut(string folder, BuildOptions options, Problems problems, IProgress<string>? progress = null)
     {
@@ -68,7 +81,8 @@ public sealed class BookletPress(Resources resources)
             foreach (var misfit in misfits)
                 found.Error(new Place(misfit.Source?.File ?? "booklet.md", misfit.Source?.Line ?? 0), misfit.Message);
             var templates = book.Parts.OfType<FixedPart>().Where(part => part.LabelPrefix is not null).Sum(part => part.Pages.Count);
-            return (Booklet: new LaidOutBooklet(context.Source.Name, paper, context.Options.Grey ? GreyPages.Of(document) : document, templates), Found: found);
+            var pages = context.Options.Grey ? GreyPages.Of(document) : document;
+            return (Booklet: new LaidOutBooklet(context.Source.Name, paper, pages, templates, fitted.Styles), Found: found);
         });
         foreach (var problem in made.SelectMany(one => one.Found.All))
             problems.Add(problem);
@@ -87,8 +101,15 @@ public sealed class BookletPress(Resources resources)
     }
 
     // The order of the results is that of the inputs, whatever the machine does.
-    private static List<TOut> InParallel<TIn, TOut>(IReadOnlyList<TIn> inputs, Func<TIn, TOut> make) =>
-        inputs.Count == 1 ? [make(inputs[0])] : [.. inputs.AsParallel().AsOrdered().Select(make)];
+    private static TOut[] InParallel<TIn, TOut>(IReadOnlyList<TIn> inputs, Func<TIn, TOut> make)
+    {
+        var results = new TOut[inputs.Count];
+        if (inputs.Count == 1)
+            results[0] = make(inputs[0]);
+        else
+            Parallel.For(0, inputs.Count, i => results[i] = make(inputs[i]));
+        return results;
+    }
 }
 
 /// <summary>A booklet laid out for one paper.</summary>
@@ -96,4 +117,5 @@ public sealed class BookletPress(Resources resources)
 /// <param name="Paper">The paper.</param>
 /// <param name="Document">The pages.</param>
 /// <param name="TemplatePages">How many of them are templates.</param>
-public sealed record LaidOutBooklet(string Name, PaperSize Paper, PressDocument Document, int TemplatePages);
+/// <param name="Styles">The look they were laid out in.</param>
+public sealed record LaidOutBooklet(string Name, PaperSize Paper, PressDocument Document, int TemplatePages, StyleSheet Styles);

@@ -9,6 +9,9 @@ public sealed record BuildOptions
     /// <summary>Papers to print on; empty for the booklet's own.</summary>
     public IReadOnlyList<PaperSize> Papers { get; init; } = [];
 
+    /// <summary>Whether only the first of the booklet's own papers is wanted, as for a look at it.</summary>
+    public bool FirstPaperOnly { get; init; }
+
     /// <summary>A theme's name; null for the booklet's own.</summary>
     public string? Theme { get; init; }
 

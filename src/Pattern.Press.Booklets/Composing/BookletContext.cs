@@ -33,8 +33,8 @@ internal sealed record BookletContext
     /// <summary>What was asked for at the keyboard; what takes the place of something in the content has done so already.</summary>
     public BuildOptions Options { get; init; } = new();
 
-    /// <summary>What was proven by folding the pieces of the primary fit.</summary>
-    public IReadOnlyList<FoldingProof> Folding { get; init; } = [];
+    /// <summary>What was proven by folding the pieces of the primary and of the other fit and putting them together.</summary>
+    public (IReadOnlyList<FoldingProof> Primary, IReadOnlyList<FoldingProof> Secondary) Folding { get; init; } = ([], []);
 
     /// <summary>What the primary and the other fit take of each stock.</summary>
     public (MaterialsList Primary, MaterialsList Secondary) Materials { get; init; }

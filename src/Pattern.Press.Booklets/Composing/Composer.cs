@@ -60,6 +60,7 @@ internal sealed class Composer
         Add(BookletPart.Templates, () => TemplatesPart.Compose(_context, _words, _paper, problems));
         Add(BookletPart.Key, () => KeyPart.Compose(_context, _words));
         Add(BookletPart.Licence, () => LicencePart.Compose(_context, words));
+        Add(BookletPart.Proofs, () => ProofsPart.Compose(_context, _values));
         return new Book
         {
             Title = source.Title,
@@ -79,7 +80,7 @@ internal sealed class Composer
 
     private List<string> Destinations() =>
     [
-        "cover", "introduction", "before", "print", "check-square", "materials", "measurements", "checked", "steps", "key",
+        "cover", "introduction", "before", "print", "check-square", "materials", "measurements", "steps", "key", "proofs",
         "licence", .. _context.Source.Steps.Select(StepsPart.Destination),
     ];
 }

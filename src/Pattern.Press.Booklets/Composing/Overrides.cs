@@ -11,6 +11,8 @@ internal static class Overrides
     {
         if (options.Papers.Count > 0)
             source = source with { Papers = options.Papers };
+        else if (options.FirstPaperOnly)
+            source = source with { Papers = [.. source.Papers.Take(1)] };
         if (options.PrinterMargin is { } margin)
         {
             var place = new Place("--printer-margin");

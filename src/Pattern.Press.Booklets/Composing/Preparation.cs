@@ -54,7 +54,7 @@ internal static class Preparation
             Options = options,
         };
         ReportRounded(context, problems);
-        return context with { Folding = FoldedPieces.Prove(context, problems), Materials = SheetsOfStock.Plan(context, problems) };
+        return context with { Folding = ProvenFits.Prove(context, problems), Materials = SheetsOfStock.Plan(context, problems) };
     }
 
     // What is wrong in the maker's own units is said in those. Of the other column only what is wrong there alone is said.

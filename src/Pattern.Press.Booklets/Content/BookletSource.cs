@@ -146,6 +146,9 @@ public enum BookletPart
     /// <summary>The key to the lines.</summary>
     Key,
 
+    /// <summary>What was proven before the booklet was made.</summary>
+    Proofs,
+
     /// <summary>Licence and credits.</summary>
     Licence,
 }
