@@ -82,9 +82,7 @@ internal static class BuildCommand
         progress.Clear();
         ProblemReport.Write(problems.All, errors);
         if (built is null)
-        {
             return Shared.NothingWritten(name, folder, errors);
-        }
 
         try
         {
