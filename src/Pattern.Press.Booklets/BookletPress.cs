@@ -40,7 +40,8 @@ public sealed class BookletPress(Resources resources)
         if (context is null)
             return [];
         LayOut(context, context.Source.Papers, problems, progress: null);
-        return Proofs.Lines(context);
+        var own = OwnFigures.Compare(context, problems);
+        return [.. Proofs.Lines(context), .. own];
     }
 
     /// <summary>Lays a booklet out on its papers, without writing it: for previews and tests.</summary>

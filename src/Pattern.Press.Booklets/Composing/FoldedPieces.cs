@@ -38,7 +38,8 @@ internal static class FoldedPieces
     private static double Caliper(BookletContext context, Part part) =>
         context.Source.Stocks.TryGetValue(part.Stock, out var stock) ? stock.Caliper.Millimetres : 0;
 
-    private static string Sentence(FoldingProofKind kind, string panels) => kind switch
+    /// <summary>What went wrong with two panels, in words.</summary>
+    public static string Sentence(FoldingProofKind kind, string panels) => kind switch
     {
         FoldingProofKind.ClosesFinished or FoldingProofKind.ClosesOnTheWay => $"{panels} do not meet",
         _ => $"{panels} pass through each other",

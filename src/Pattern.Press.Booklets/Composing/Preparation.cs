@@ -58,6 +58,7 @@ internal static class Preparation
         {
             Folding = FoldedPieces.Prove(context, problems),
             Materials = materials,
+            OwnFigures = OwnFigure.ReadAll(context, problems),
             PerKit = source.Kits == 1 || problems.HasErrors ? materials : SheetsOfStock.Plan(context, kits: 1, problems),
         };
     }
