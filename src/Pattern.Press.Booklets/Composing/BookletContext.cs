@@ -31,8 +31,11 @@ internal sealed record BookletContext
     /// <summary>The look.</summary>
     public required StyleSheet Styles { get; init; }
 
-    /// <summary>What was proven by folding the pieces of the primary fit.</summary>
-    public IReadOnlyList<FoldingProof> Folding { get; init; } = [];
+    /// <summary>What was asked for at the keyboard; what takes the place of something in the content has done so already.</summary>
+    public BuildOptions Options { get; init; } = new();
+
+    /// <summary>What was proven by folding the pieces of the primary and of the other fit and putting them together.</summary>
+    public (IReadOnlyList<FoldingProof> Primary, IReadOnlyList<FoldingProof> Secondary) Folding { get; init; } = ([], []);
 
     /// <summary>What the maker set about the structure.</summary>
     public IReadOnlyDictionary<string, GivenValue> Given { get; init; } = new SortedDictionary<string, GivenValue>(StringComparer.Ordinal);

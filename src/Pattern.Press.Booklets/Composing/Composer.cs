@@ -63,6 +63,7 @@ internal sealed class Composer
         Add(BookletPart.Templates, () => TemplatesPart.Compose(_context, _words, _paper, problems));
         Add(BookletPart.Key, () => KeyPart.Compose(_context, _words));
         Add(BookletPart.Licence, () => LicencePart.Compose(_context, words));
+        Add(BookletPart.Proofs, () => ProofsPart.Compose(_context, _values));
         if (_context.IsForSeveral)
         {
             Add(BookletPart.Class, () => ClassPart.Compose(_context, _values, words));
@@ -89,6 +90,6 @@ internal sealed class Composer
     private List<string> Destinations() =>
     [
         "cover", "introduction", "before", "print", "check-square", "materials", "measurements", "checked",
-        "scoring", "sheets", "steps", "key", "licence", "class", .. _context.Source.Steps.Select(StepsPart.Destination),
+        "scoring", "sheets", "steps", "key", "proofs", "licence", "class", .. _context.Source.Steps.Select(StepsPart.Destination),
     ];
 }

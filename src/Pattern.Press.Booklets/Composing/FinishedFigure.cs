@@ -22,11 +22,8 @@ internal sealed class FinishedFigure(BookletContext context, ValueText values)
     }
 
     /// <summary>One piece, folded part of the way or wholly, with its mats once it is finished.</summary>
-    public FoldedDrawing Folded(Piece piece, double folded)
-    {
-        var isPlatform = new FinishedThing(context.Primary.Kit, context.Source.Item).Platform?.Id == piece.Id;
-        return new FoldedDrawing(piece, folded, upsideDown: isPlatform);
-    }
+    public FoldedDrawing Folded(Piece piece, double folded) =>
+        new(piece, folded, upsideDown: FinishedThing.IsTurnedOver(context.Primary.Kit, piece));
 
     /// <summary>
     /// A piece that has all its mats on the outside, as it is when they go on: folded, its outside up; null for any other.

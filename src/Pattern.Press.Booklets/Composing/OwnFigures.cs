@@ -123,15 +123,23 @@ internal static class OwnFigures
         [
             .. model.Checks.Where(check => !check.Holds).Select(check =>
                 $"“{check.Name}” fails: there is {LengthFormat.Format(check.Found, ruler)} where {LengthFormat.Format(check.Least, ruler)} is needed"),
-            .. gives ? model.Kit.Parts.Where(part => part.Kind == PartKind.Piece).SelectMany(part => DoesNotFold(context, part, part.Piece)) : [],
+            .. gives ? Unproven(context, model) : [],
         ];
+    }
+
+    private static IEnumerable<string> Unproven(BookletContext context, Model model)
+    {
+        var texts = new ProofTexts(context);
+        return ModelProofs.Of(model, context.Source.Item, context.Source.Stocks.Values)
+            .Where(proof => proof.Verdict == Verdict.Fails && texts.What(proof) is not null)
+            .Select(proof => $"“{texts.What(proof)}” fails: {texts.Number(proof, proof.Found, model.Kit.Ruler)} where {texts.Number(proof, proof.Limit, model.Kit.Ruler)} is the {(proof.LimitIsLeast ? "least" : "most")}");
     }
 
     private static IEnumerable<string> DoesNotFold(BookletContext context, Part part, Piece piece) =>
         PieceProofs.Of(piece, context.Source.Stocks.TryGetValue(part.Stock, out var stock) ? stock.Caliper.Millimetres : 0)
             .Where(proof => !proof.Holds)
             .Take(1)
-            .Select(proof => $"folded, {FoldedPieces.Sentence(proof.Kind, string.Join(" and ", proof.Panels))}");
+            .Select(proof => $"folded, the {string.Join(" and the ", proof.Panels)} {(proof.Kind is FoldingProofKind.ClosesFinished or FoldingProofKind.ClosesOnTheWay ? "do not meet" : "pass through each other")}");
 
     // What the maker's marks would leave between them.
     private static IEnumerable<string> Leaves(BookletContext context, Model model, OwnFigure figure)

@@ -18,6 +18,7 @@ internal static class Preparation
         var source = BookletReader.Read(folder, problems);
         if (source is null)
             return null;
+        source = Overrides.Apply(source, options, problems);
 
         var phrases = PhraseBook.Load(resources.PhrasesFolder, source.Language, problems);
         var styles = options.Theme is { } other
@@ -51,12 +52,13 @@ internal static class Preparation
             Given = given,
             Phrases = phrases,
             Styles = styles,
+            Options = options,
         };
         ReportRounded(context, problems);
         var materials = SheetsOfStock.Plan(context, source.Kits, problems);
         return context with
         {
-            Folding = FoldedPieces.Prove(context, problems),
+            Folding = ProvenFits.Prove(context, problems),
             Materials = materials,
             OwnFigures = OwnFigure.ReadAll(context, problems),
             PerKit = source.Kits == 1 || problems.HasErrors ? materials : SheetsOfStock.Plan(context, kits: 1, problems),

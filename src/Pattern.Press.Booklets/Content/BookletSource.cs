@@ -91,8 +91,14 @@ public sealed record BookletSource
     /// <summary>What the templates leave free at the page's edges.</summary>
     public Length PrinterMargin { get; init; } = Length.FromMillimetres(10);
 
-    /// <summary>How far neighbouring tiles of a template lap.</summary>
+    /// <summary>Where the printer margin is set, or the whole file when it is left to the usual one.</summary>
+    public Place PrinterMarginPlace { get; init; }
+
+    /// <summary>How far neighbouring tiles of a template lap; 0 for edges that meet.</summary>
     public Length Lap { get; init; } = Length.FromMillimetres(10);
+
+    /// <summary>Where the lap is set, or the whole file when it is left to the usual one.</summary>
+    public Place LapPlace { get; init; }
 
     /// <summary>Parts of the booklet that the maker switched off.</summary>
     public required IReadOnlySet<BookletPart> Without { get; init; }
@@ -166,6 +172,9 @@ public enum BookletPart
 
     /// <summary>The key to the lines.</summary>
     Key,
+
+    /// <summary>What was proven before the booklet was made.</summary>
+    Proofs,
 
     /// <summary>Licence and credits.</summary>
     Licence,

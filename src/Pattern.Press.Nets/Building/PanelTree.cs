@@ -61,7 +61,7 @@ public sealed record PanelTree
     }
 
     private static Fold FoldOf(HangingPanel hanging, Edge line) =>
-        new(hanging.On, hanging.Panel.Name, line.From, line.To, hanging.Fold.Direction, hanging.Fold.Angle);
+        new(hanging.On, hanging.Panel.Name, line.From, line.To, hanging.Fold.Direction, hanging.Fold.Angle) { Bulge = line.Bulge };
 
     private Length Side(double extent) =>
         Ruler.Round(Length.FromMillimetres(extent) + (Margin * 2), Rounding.Up);
@@ -125,8 +125,8 @@ public sealed record PanelTree
     {
         var by = hanging.Panel.Outline.Edges[hanging.ByEdge];
         var sides = $"side {hanging.ByEdge + 1} of “{hanging.Panel.Name}” and side {hanging.OnEdge + 1} of “{hanging.On}”";
-        if (on.IsArc || by.IsArc)
-            reasons.Add($"A fold is straight, but of {sides} one is curved.");
+        if (on.IsArc != by.IsArc || Math.Abs(on.Bulge + by.Bulge) > LineWork.Tolerance)
+            reasons.Add($"A fold needs two sides that follow the same line, but of {sides} one curves otherwise.");
         else if (Math.Abs(on.Chord - by.Chord) > LineWork.Tolerance)
             reasons.Add($"A fold needs two equal sides, but {sides} are {Millimetres(by.Chord)} mm and {Millimetres(on.Chord)} mm long.");
         return Motion.Laying(by.To, by.From, on.From, on.To).Apply(hanging.Panel.Outline);

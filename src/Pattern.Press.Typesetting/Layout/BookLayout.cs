@@ -1,5 +1,4 @@
 using Pattern.Press.Typesetting.Blocks;
-using Pattern.Press.Typesetting.Layout.Text;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Styles;
 
@@ -21,11 +20,11 @@ public static class BookLayout
         ArgumentNullException.ThrowIfNull(styles);
         ArgumentNullException.ThrowIfNull(problems);
         var outline = new BookOutline(book);
-        var texts = new TextStyles(book.Language);
+        var memory = new LayoutMemory(styles, book.Language);
         IReadOnlyDictionary<string, string> labels = new Dictionary<string, string>();
         for (var pass = 1; ; pass++)
         {
-            var session = new LayoutSession(book, styles, outline, texts, labels);
+            var session = new LayoutSession(book, styles, outline, memory, labels);
             var layout = new BookPass(session);
             layout.Plan();
             var settled = session.UsedLabels.All(used => layout.Labels.TryGetValue(used.Key, out var label) ? label == used.Value : true);

@@ -72,7 +72,7 @@ internal sealed record Column
         Check(paragraph, Width);
         var justified = Session.Styles.Justified && MayJustify && !isHeading && Width >= NarrowestJustifiedEms * look.Size * TextStyle.Point;
         var measure = Session.Styles.Justified ? Width : Math.Min(Width, WidestRaggedEms * look.Size * TextStyle.Point);
-        var lines = paragraph.Break(measure, justified);
+        var lines = Session.Break(paragraph, measure, justified);
         for (var i = 0; i < lines.Count; i++)
         {
             // Two lines at least stay together at either end of a paragraph; a heading is never parted.
@@ -95,15 +95,20 @@ internal sealed record Column
     {
         if (paragraph.IsEmpty)
             return;
-        foreach (var (word, style) in paragraph.Words)
-            CheckGlyphs(word.Text, word.Glyphs, style.Face);
-        if (paragraph.MinWidth <= width + 0.01)
+        var shaped = paragraph.Shaped;
+        if (shaped.HasMissingGlyphs)
+        {
+            foreach (var (word, style) in shaped.Words)
+                CheckGlyphs(word.Text, word.Glyphs, style.Face);
+        }
+
+        if (shaped.MinWidth <= width + 0.01)
             return;
         Session.Report(
             Source,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"“{paragraph.WidestWords}” is {paragraph.MinWidth:0.#} mm wide and cannot be broken, but there are only {Math.Max(0, width):0.#} mm for it. Shorten it, or put soft hyphens in it where it may be broken."));
+                $"“{shaped.WidestWords}” is {shaped.MinWidth:0.#} mm wide and cannot be broken, but there are only {Math.Max(0, width):0.#} mm for it. Shorten it, or put soft hyphens in it where it may be broken."));
     }
 
     /// <summary>Notes characters that a face has no glyph for: they would print as empty boxes.</summary>

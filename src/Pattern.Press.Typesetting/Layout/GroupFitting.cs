@@ -55,12 +55,12 @@ internal static class GroupFitting
 
     private static (double Height, double Gap) Measure(KeepTogetherBlock group, Column column)
     {
+        var heights = column.Session.GroupHeights;
+        if (heights.TryGetValue((group, column.FigureScale, column.Width), out var known))
+            return known;
         var strips = new StripList();
-        column.Session.Try(() =>
-        {
-            BlockElements.LayOut(group, column with { Parent = new StructureElement(Role.Div) }, strips);
-            return false;
-        });
-        return strips.Count == 0 ? (0, 0) : (Stacking.Stack(strips.Strips).Height, strips[0].Gap);
+        column.Session.Measure(() => BlockElements.LayOut(group, column with { Parent = new StructureElement(Role.Div) }, strips));
+        return heights[(group, column.FigureScale, column.Width)] =
+            strips.Count == 0 ? (0, 0) : (Stacking.Stack(strips.Strips).Height, strips[0].Gap);
     }
 }

@@ -1,5 +1,6 @@
 using Pattern.Press.Typesetting.Blocks;
 using Pattern.Press.Typesetting.Layout.Flow;
+using Pattern.Press.Typesetting.Layout.Elements;
 using Pattern.Press.Typesetting.Layout.Text;
 using Pattern.Press.Typesetting.Styles;
 
@@ -14,11 +15,12 @@ internal sealed class LayoutSession
     private readonly List<LayoutProblem> _problems = [];
     private readonly List<(string Target, BlockSource? Source)> _targets = [];
     private readonly IReadOnlyDictionary<string, string> _knownLabels;
+    private readonly LayoutMemory _memory;
     private readonly Dictionary<string, string> _usedLabels = new(StringComparer.Ordinal);
 
-    public LayoutSession(Book book, StyleSheet styles, BookOutline outline, TextStyles texts, IReadOnlyDictionary<string, string> knownLabels)
+    public LayoutSession(Book book, StyleSheet styles, BookOutline outline, LayoutMemory memory, IReadOnlyDictionary<string, string> knownLabels)
     {
-        (Book, Styles, Outline, Texts, _knownLabels) = (book, styles, outline, texts, knownLabels);
+        (Book, Styles, Outline, _memory, _knownLabels) = (book, styles, outline, memory, knownLabels);
         Looks = new Looks(styles);
         Painter = new TextPainter(styles.Palette.Accent, styles.Palette.Tint);
         TextWidth = book.Paper.Width - styles.Spacing.Left - styles.Spacing.Right;
@@ -31,7 +33,12 @@ internal sealed class LayoutSession
 
     public BookOutline Outline { get; }
 
-    public TextStyles Texts { get; }
+    public TextStyles Texts => _memory.Texts;
+
+    public Drawings Drawings => _memory.Drawings;
+
+    /// <summary>How high groups came out in trials.</summary>
+    public Dictionary<(KeepTogetherBlock Group, FigureScale Scale, double Width), (double Height, double Gap)> GroupHeights { get; } = [];
 
     public Looks Looks { get; }
 
@@ -65,6 +72,26 @@ internal sealed class LayoutSession
         return false;
     }
 
+    /// <summary>Whether what is laid out is only to be measured, and never drawn.</summary>
+    public bool IsMeasuring { get; private set; }
+
+    /// <summary>Lays out something to see how it would come out, and leaves no trace of it.</summary>
+    public void Measure(Action layout)
+    {
+        var before = IsMeasuring;
+        IsMeasuring = true;
+        Try(() =>
+        {
+            layout();
+            return false;
+        });
+        IsMeasuring = before;
+    }
+
+    /// <summary>Breaks a paragraph into lines, which are empty as long as this is only a trial.</summary>
+    public IReadOnlyList<SetLine> Break(Paragraph paragraph, double width, bool justified) =>
+        IsMeasuring ? paragraph.BreakBlank(width, justified) : paragraph.Break(width, justified);
+
     /// <summary>The number of the page of a destination as far as it is known in this pass.</summary>
     public string LabelFor(string destination) =>
         _usedLabels[destination] = _knownLabels.TryGetValue(destination, out var label) && label.Length > 0 ? label : AssumedLabel;
@@ -76,7 +103,7 @@ internal sealed class LayoutSession
     public Paragraph Paragraph(IReadOnlyList<Inline> inlines, TextLook look, BlockSource? source)
     {
         NoteTargets(inlines, source);
-        return new Paragraph(new InlineText(inlines, look, this), look.Size * TextStyle.Point);
+        return new Paragraph(_memory.Paragraphs.Get(inlines, look, this));
     }
 
     /// <summary>Notes every link to a place that does not exist.</summary>

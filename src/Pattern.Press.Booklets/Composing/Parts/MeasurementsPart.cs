@@ -5,7 +5,7 @@ using Pattern.Press.Typesetting.Blocks;
 
 namespace Pattern.Press.Booklets.Composing.Parts;
 
-/// <summary>Every size in both columns, the item that they follow from, and what was checked.</summary>
+/// <summary>Every size in both columns.</summary>
 internal static class MeasurementsPart
 {
     /// <summary>Composes the part.</summary>
@@ -35,7 +35,6 @@ internal static class MeasurementsPart
         blocks.Add(Words.Subheading(2, phrases["measurements.scores.title"], "what-to-score"));
         blocks.Add(Words.Phrase(phrases, "measurements.scores.lead"));
         blocks.Add(ScoreTable.Make(context, values));
-        blocks.AddRange(ChecksPart.Compose(context, values));
         return new FlowPart(blocks) { Title = phrases["measurements.title"] };
     }
 }

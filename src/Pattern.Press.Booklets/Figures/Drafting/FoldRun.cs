@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Pattern.Press.Nets;
 
 namespace Pattern.Press.Booklets.Figures.Drafting;
@@ -5,7 +6,12 @@ namespace Pattern.Press.Booklets.Figures.Drafting;
 /// <summary>Folds of one direction that follow each other on one line, drawn as one so that their dashes do not start anew.</summary>
 internal sealed record FoldRun(Point From, Point To, FoldDirection Direction, bool IsDiagonal)
 {
-    public static IReadOnlyList<FoldRun> Of(Piece piece)
+    // A figure is drawn several times until it suits its page.
+    private static readonly ConditionalWeakTable<Piece, IReadOnlyList<FoldRun>> Known = [];
+
+    public static IReadOnlyList<FoldRun> Of(Piece piece) => Known.GetValue(piece, Join);
+
+    private static List<FoldRun> Join(Piece piece)
     {
         var runs = new List<FoldRun>();
         foreach (var fold in piece.Folds)
@@ -30,17 +36,16 @@ internal sealed record FoldRun(Point From, Point To, FoldDirection Direction, bo
     {
         if (Direction != next.Direction)
             return null;
-        foreach (var (a, b) in new[] { (this, next), (this, next.Reversed), (Reversed, next), (Reversed, next.Reversed) })
-        {
-            if (a.To.DistanceTo(b.From) > 1e-6)
-                continue;
-            var (u, v) = (a.To - a.From, b.To - b.From);
-            var straight = Math.Abs((u.X * v.Y) - (u.Y * v.X)) < 1e-9 * (1 + (a.From.DistanceTo(a.To) * b.From.DistanceTo(b.To)));
-            if (straight && (u.X * v.X) + (u.Y * v.Y) > 0)
-                return this with { From = a.From, To = b.To };
-        }
+        return Joined(this, next) ?? Joined(this, next.Reversed) ?? Joined(Reversed, next) ?? Joined(Reversed, next.Reversed);
+    }
 
-        return null;
+    private static FoldRun? Joined(FoldRun a, FoldRun b)
+    {
+        if (a.To.DistanceTo(b.From) > 1e-6)
+            return null;
+        var (u, v) = (a.To - a.From, b.To - b.From);
+        var straight = Math.Abs((u.X * v.Y) - (u.Y * v.X)) < 1e-9 * (1 + (a.From.DistanceTo(a.To) * b.From.DistanceTo(b.To)));
+        return straight && (u.X * v.X) + (u.Y * v.Y) > 0 ? a with { To = b.To } : null;
     }
 
     private FoldRun Reversed => this with { From = To, To = From };

@@ -34,6 +34,13 @@ public sealed class Scene
                 _lines.Add(new SpaceLine(from, to, kind));
         }
 
+        // Where a panel bends there is no line, unless one looks along it.
+        foreach (var ruling in pose.Strips.Rulings)
+        {
+            var (a, b) = (pose.Panel(ruling.Parent), pose.Panel(ruling.Child));
+            _lines.Add(new SpaceLine(a.At(ruling.From), a.At(ruling.To), LineKind.Rounded, a.Facing, b.Facing));
+        }
+
         foreach (var mat in mats ?? [])
             AddMat(pose.Panel(mat.Panel.Name), mat.Corners, mat.Side);
     }
@@ -149,9 +156,11 @@ public sealed class Scene
             {
                 if (start - done > Same)
                     yield return (At(done), At(start), LineKind.Cut);
+                done = end;
+                if (pose.Strips.Rulings.Contains(fold))
+                    continue;
                 if (fold.Parent == panel.Panel.Name || pose.Panel(fold.Parent).At(fold.From).DistanceTo(panel.At(fold.From)) > Same)
                     yield return (At(start), At(end), LineKind.Fold);
-                done = end;
             }
 
             if (length - done > Same)

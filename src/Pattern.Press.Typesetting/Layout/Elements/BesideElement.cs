@@ -84,12 +84,11 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
     private static double? HeightOf(Func<Column, StripList, bool> arrangement, Column column)
     {
         double? height = null;
-        column.Session.Try(() =>
+        column.Session.Measure(() =>
         {
             var strips = new StripList();
             if (arrangement(column with { Parent = new StructureElement(Role.Div), Frame = null }, strips))
                 height = Stacking.Stack(strips.Strips).Height;
-            return false;
         });
         return height;
     }

@@ -55,7 +55,7 @@ internal sealed class ContentsElement : BlockElement<ContentsBlock>
         var paragraph = session.Paragraph([new TextInline(entry.Title)], look, column.Source);
         paragraph.AttachTo(link);
         inside.Check(paragraph, inside.Width);
-        var lines = paragraph.Break(inside.Width, justified: false);
+        var lines = session.Break(paragraph, inside.Width, justified: false);
         var numberStyle = session.Texts.Get(look with { Features = FontFeatures.LiningFigures | FontFeatures.TabularFigures }, Emphasis.None);
         for (var i = 0; i < lines.Count; i++)
         {

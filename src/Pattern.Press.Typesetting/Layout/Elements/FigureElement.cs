@@ -8,7 +8,7 @@ internal sealed class FigureElement : CaptionedElement<FigureBlock>
 {
     protected override void LayOut(FigureBlock block, Column column, StripList strips)
     {
-        var drawn = Drawings.Of(block.Drawing, WidthOf(block.Width, column), MostHeight(column), column.Session.Styles);
+        var drawn = column.Session.Drawings.Of(block.Drawing, WidthOf(block.Width, column), MostHeight(column));
         Place(drawn, block.AlternativeText, block.Caption, column, strips);
     }
 }

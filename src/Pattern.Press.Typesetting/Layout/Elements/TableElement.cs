@@ -180,7 +180,7 @@ internal sealed class TableElement : BlockElement<TableBlock>
                     ColumnAlignment.Centre => 0.5,
                     _ => 0.0,
                 };
-                cells.Add(new RowCell(left, width, share, paragraph.Break(width, justified: false)));
+                cells.Add(new RowCell(left, width, share, _column.Session.Break(paragraph, width, justified: false)));
                 at += span;
             }
 
@@ -224,7 +224,7 @@ internal sealed class TableElement : BlockElement<TableBlock>
                 {
                     // A hair more than the words need, lest rounding break a line that fits.
                     const double hair = 0.001;
-                    wishes.Add(new CellWish(at, span, paragraph.MinWidth + (2 * PadSide) + hair, paragraph.MaxWidth + (2 * PadSide) + hair));
+                    wishes.Add(new CellWish(at, span, paragraph.Shaped.MinWidth + (2 * PadSide) + hair, paragraph.Shaped.MaxWidth + (2 * PadSide) + hair));
                 }
 
                 at += span;

@@ -1,32 +1,7 @@
 using System.Text;
 using Pattern.Press.Typesetting.Blocks;
-using Pattern.Press.Typesetting.Structure;
 
 namespace Pattern.Press.Typesetting.Layout.Text;
-
-/// <summary>A stretch of a paragraph that is one element of the structure: plain words, a link, or literal text.</summary>
-internal sealed class InlinePart(LinkInline? link, bool literal)
-{
-    private StructureElement? _element;
-
-    public LinkInline? Link { get; } = link;
-
-    public bool Literal { get; } = literal;
-
-    /// <summary>What a link says.</summary>
-    public string Words { get; set; } = "";
-
-    /// <summary>The element that its content belongs to.</summary>
-    public StructureElement Element
-    {
-        get => _element ?? throw new InvalidOperationException("The paragraph has no place in the structure yet.");
-        set => _element = value;
-    }
-
-    public bool IsPlain => Link is null && !Literal;
-
-    public bool IsSameAs(LinkInline? link, bool literal) => ReferenceEquals(Link, link) && Literal == literal;
-}
 
 /// <summary>What is special about a stretch of text.</summary>
 internal enum SpanKind
@@ -40,10 +15,10 @@ internal enum SpanKind
 /// <param name="Start">Its first character.</param>
 /// <param name="End">The one after its last.</param>
 /// <param name="Style">How it is set.</param>
-/// <param name="Part">Which element it belongs to.</param>
+/// <param name="Part">Which of the paragraph's parts it belongs to.</param>
 /// <param name="Kind">What is special about it.</param>
 /// <param name="Destination">For a page number: of which destination.</param>
-internal readonly record struct TextSpan(int Start, int End, TextStyle Style, InlinePart Part, SpanKind Kind, string Destination);
+internal readonly record struct TextSpan(int Start, int End, TextStyle Style, int Part, SpanKind Kind, string Destination);
 
 /// <summary>A paragraph's inlines as one text, so that breaks can be found across their borders.</summary>
 internal sealed class InlineText
@@ -67,21 +42,8 @@ internal sealed class InlineText
 
     public IReadOnlyList<TextSpan> Spans => _spans;
 
-    /// <summary>
-    /// Gives the paragraph its place in the structure: its words belong to an element, and when there are links or literal
-    /// texts among them, to parts of it.
-    /// </summary>
-    public void AttachTo(StructureElement element)
-    {
-        if (_parts is [{ IsPlain: true } only])
-        {
-            only.Element = element;
-            return;
-        }
-
-        foreach (var part in _parts)
-            part.Element = element.Add(part.Link is not null ? Role.Link : part.Literal ? Role.Code : Role.Span);
-    }
+    /// <summary>What its spans belong to.</summary>
+    public IReadOnlyList<InlinePart> Parts => _parts;
 
     private void Add(Inline inline, LinkInline? link)
     {
@@ -147,7 +109,7 @@ internal sealed class InlineText
             _parts[^1].Words += words;
         var start = _text.Length;
         _text.Append(words);
-        _spans.Add(new TextSpan(start, _text.Length, _session.Texts.Get(_look, emphasis), _parts[^1], kind, destination));
+        _spans.Add(new TextSpan(start, _text.Length, _session.Texts.Get(_look, emphasis), _parts.Count - 1, kind, destination));
     }
 
     private void TrimEnd()
@@ -159,8 +121,8 @@ internal sealed class InlineText
             _spans.RemoveAt(_spans.Count - 1);
             if (last.End > last.Start)
                 _spans.Add(last);
-            else if (_parts.Count > 0 && !_spans.Exists(span => ReferenceEquals(span.Part, last.Part)))
-                _parts.Remove(last.Part);
+            else if (!_spans.Exists(span => span.Part == last.Part))
+                _parts.RemoveAt(last.Part);
         }
     }
 }

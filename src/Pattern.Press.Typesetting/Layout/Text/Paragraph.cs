@@ -1,252 +1,44 @@
-using System.Runtime.InteropServices;
 using Pattern.Press.Typesetting.Structure;
 
 namespace Pattern.Press.Typesetting.Layout.Text;
 
-/// <summary>A paragraph whose words are shaped: it can be broken to any width.</summary>
-internal sealed class Paragraph
+/// <summary>A paragraph in one place of a book.</summary>
+/// <param name="shaped">Its words.</param>
+internal sealed class Paragraph(ShapedParagraph shaped)
 {
-    private const double HyphenPenalty = 50;
-    private const double DashPenalty = 10;
-    private const double SlashPenalty = 100;
-    private const char SoftHyphen = '\u00AD';
+    private IReadOnlyList<InlinePart> _parts = shaped.Parts;
 
-    // A glue of Knuth and Plass: a space may grow by a half and shrink by a third.
-    private const double Stretch = 1.0 / 2;
-    private const double Shrink = 1.0 / 3;
+    /// <summary>Its words, shaped.</summary>
+    public ShapedParagraph Shaped => shaped;
 
-    private readonly InlineText _text;
-    private readonly List<Segment> _segments = [];
-    private readonly List<(int First, int Count, Piece Hyphen, bool Space)> _content = [];
-    private readonly List<Piece> _pieces = [];
-    private readonly double _em;
+    /// <summary>Whether it has no words.</summary>
+    public bool IsEmpty => shaped.IsEmpty;
 
-    public Paragraph(InlineText text, double em)
+    /// <summary>
+    /// Gives the paragraph its place in the structure: its words belong to an element, and when there are links or literal
+    /// texts among them, to parts of it.
+    /// </summary>
+    public void AttachTo(StructureElement element)
     {
-        (_text, _em) = (text, em);
-        Cut();
-    }
-
-    public bool IsEmpty => _segments.Count == 0;
-
-    /// <summary>The width of the widest part that cannot be broken, in millimetres.</summary>
-    public double MinWidth
-    {
-        get
+        if (shaped.Parts is [{ IsPlain: true } only])
         {
-            var widest = 0.0;
-            foreach (var segment in _segments)
-                widest = Math.Max(widest, segment.Width);
-            return widest;
+            _parts = [only.In(element)];
+            return;
         }
+
+        _parts = [.. shaped.Parts.Select(part => part.In(element.Add(part.Link is not null ? Role.Link : part.Literal ? Role.Code : Role.Span)))];
     }
-
-    /// <summary>The width of the longest line when only forced breaks are taken, in millimetres.</summary>
-    public double MaxWidth
-    {
-        get
-        {
-            double widest = 0, line = 0;
-            for (var i = 0; i < _segments.Count; i++)
-            {
-                line += _segments[i].Width;
-                widest = Math.Max(widest, line);
-                line = _segments[i].MustBreak ? 0 : line + _segments[i].Space;
-            }
-
-            return widest;
-        }
-    }
-
-    /// <summary>All its words as they are shaped.</summary>
-    public IEnumerable<(ShapedWord Word, TextStyle Style)> Words => _pieces.Select(piece => (piece.Word, piece.Style));
-
-    /// <summary>The words of the widest part that cannot be broken, for messages.</summary>
-    public string WidestWords
-    {
-        get
-        {
-            var widest = 0;
-            for (var i = 1; i < _segments.Count; i++)
-            {
-                if (_segments[i].Width > _segments[widest].Width)
-                    widest = i;
-            }
-
-            var (first, count, _, _) = _content[widest];
-            return string.Concat(_pieces.GetRange(first, count).Select(piece => piece.Word.Text));
-        }
-    }
-
-    /// <summary>Gives the paragraph its place in the structure.</summary>
-    public void AttachTo(StructureElement element) => _text.AttachTo(element);
 
     /// <summary>Breaks the paragraph into lines.</summary>
-    public IReadOnlyList<SetLine> Break(double width, bool justified)
-    {
-        // A rag of three ems is lively; in narrow columns it must be less.
-        var measure = new LineMeasure(width, justified, Math.Max(Math.Min(3 * _em, width / 4), 0.1), Math.Min(4 * _em, width / 3));
-        var ends = LineBreaker.Break(CollectionsMarshal.AsSpan(_segments), measure);
-        var lines = new SetLine[ends.Length];
-        var composer = new LineComposer();
-        var start = 0;
-        for (var i = 0; i < ends.Length; i++)
-        {
-            lines[i] = Compose(composer, start, ends[i], measure);
-            start = ends[i] + 1;
-        }
+    /// <param name="width">The measure in millimetres.</param>
+    /// <param name="justified">Whether lines fill it.</param>
+    public IReadOnlyList<SetLine> Break(double width, bool justified) => shaped.SetLines(width, justified, _parts);
 
+    /// <summary>As many lines as <see cref="Break"/> gives, with nothing on them: for trials, which only measure.</summary>
+    public IReadOnlyList<SetLine> BreakBlank(double width, bool justified)
+    {
+        var lines = new SetLine[shaped.Ends(width, justified).Count];
+        Array.Fill(lines, SetLine.Blank);
         return lines;
     }
-
-    private SetLine Compose(LineComposer composer, int start, int end, LineMeasure measure)
-    {
-        var last = end == _segments.Count - 1 || _segments[end].MustBreak;
-        double width = _segments[end].Width + _segments[end].Hyphen, stretch = 0, shrink = 0;
-        for (var i = start; i < end; i++)
-        {
-            width += _segments[i].Width + _segments[i].Space;
-            stretch += _segments[i].Stretch;
-            shrink += _segments[i].Shrink;
-        }
-
-        var ratio = Math.Max(-1, LineBreaker.Ratio(width, stretch, shrink, last, measure));
-        for (var i = start; i <= end; i++)
-        {
-            var (first, count, hyphen, space) = _content[i];
-            for (var p = first; p < first + count; p++)
-                composer.Add(_pieces[p].Word, _pieces[p].Style, _pieces[p].Part, _pieces[p].Destination);
-            var segment = _segments[i];
-            if (i == end && segment.Hyphen > 0)
-                composer.Add(hyphen.Word, hyphen.Style, hyphen.Part);
-            if (!space)
-                continue;
-            if (i < end)
-                composer.AddSpace(segment.Space + (ratio * (ratio >= 0 ? segment.Stretch : segment.Shrink)), hyphen.Style, hyphen.Part);
-            else if (i < _segments.Count - 1)
-                composer.AddLineEnd(hyphen.Style, hyphen.Part);
-        }
-
-        return composer.Finish();
-    }
-
-    /// <summary>Cuts the text at every place where a line may end.</summary>
-    private void Cut()
-    {
-        var text = _text.Text;
-        if (text.Length == 0)
-            return;
-        var breaks = LineBreaks.Find(text);
-        foreach (var span in _text.Spans)
-        {
-            if (span.Kind != SpanKind.Words)
-                breaks.AsSpan(span.Start + 1, span.End - span.Start - 1).Clear();
-        }
-
-        var start = 0;
-        var spanIndex = 0;
-        for (var i = 1; i <= text.Length; i++)
-        {
-            if (i < text.Length && !breaks[i])
-                continue;
-            AddSegment(start, i, ref spanIndex);
-            start = i;
-        }
-    }
-
-    private void AddSegment(int start, int end, ref int spanIndex)
-    {
-        var text = _text.Text;
-        var forced = text[end - 1] == '\n';
-        var wordEnd = end - (forced ? 1 : 0);
-        while (wordEnd > start && text[wordEnd - 1] == ' ')
-            wordEnd--;
-        var spaces = end - wordEnd > 0;
-        var soft = wordEnd > start && text[wordEnd - 1] == SoftHyphen && end < text.Length;
-
-        var first = _pieces.Count;
-        var width = 0.0;
-        while (_text.Spans[spanIndex].End <= start)
-            spanIndex++;
-        for (var s = spanIndex; s < _text.Spans.Count && _text.Spans[s].Start < wordEnd; s++)
-        {
-            var span = _text.Spans[s];
-            var from = Math.Max(start, span.Start);
-            var to = Math.Min(wordEnd, span.End);
-            if (to > from)
-                width += AddPieces(text.AsSpan(from, to - from), span);
-        }
-
-        while (_text.Spans[spanIndex].End < end)
-            spanIndex++;
-        var spaceSpan = _text.Spans[spanIndex];
-        var space = spaces && !forced ? spaceSpan.Style.SpaceWidth : 0;
-        var hyphen = soft ? spaceSpan.Style.WidthOf(HyphenOf(spaceSpan.Style)) : 0;
-        _content.Add((first, _pieces.Count - first, new Piece(soft ? HyphenOf(spaceSpan.Style) : spaceSpan.Style.Space, spaceSpan.Style, spaceSpan.Part, ""), spaces));
-        _segments.Add(new Segment(width, space, space * Stretch, space * Shrink, hyphen, PenaltyAfter(text, wordEnd, spaces, soft), forced));
-    }
-
-    private static double PenaltyAfter(string text, int wordEnd, bool spaces, bool soft)
-    {
-        if (spaces || wordEnd == 0)
-            return 0;
-        return soft ? HyphenPenalty : text[wordEnd - 1] is '/' ? SlashPenalty : DashPenalty;
-    }
-
-    /// <summary>A hyphen that reads as a soft one, so that the word is whole again when it is copied or read out.</summary>
-    private static ShapedWord HyphenOf(TextStyle style)
-    {
-        var hyphen = style.Shape("-");
-        return hyphen with { Text = SoftHyphen.ToString() };
-    }
-
-    private double AddPieces(ReadOnlySpan<char> text, in TextSpan span)
-    {
-        if (span.Kind == SpanKind.PageNumber)
-            return AddPiece(span.Style.Shape(text), span);
-        if (span.Kind == SpanKind.Words)
-            return AddPiece(span.Style.Shape(Visible(text)), span);
-        var width = 0.0;
-        foreach (var part in MeasureParts.Of(text))
-        {
-            var words = text[part.Start..part.End];
-            width += AddPiece(
-                part.Kind switch
-                {
-                    MeasurePartKind.Fraction => span.Style.ShapeFraction(words),
-                    MeasurePartKind.FractionSpace => span.Style.FractionSpace,
-                    _ => span.Style.Shape(words),
-                },
-                span);
-        }
-
-        return width;
-    }
-
-    private double AddPiece(ShapedWord word, in TextSpan span)
-    {
-        if (word.Glyphs.Count == 0)
-            return 0;
-        _pieces.Add(new Piece(word, span.Style, span.Part, span.Destination));
-        return span.Style.WidthOf(word);
-    }
-
-    /// <summary>The text without the characters that only say where lines may break.</summary>
-    private static ReadOnlySpan<char> Visible(ReadOnlySpan<char> text)
-    {
-        const string invisible = "\u00AD\u200B\u2060\uFEFF";
-        if (text.IndexOfAny(invisible) < 0)
-            return text;
-        var kept = new char[text.Length];
-        var count = 0;
-        foreach (var c in text)
-        {
-            if (!invisible.Contains(c, StringComparison.Ordinal))
-                kept[count++] = c;
-        }
-
-        return kept.AsSpan(0, count);
-    }
-
-    private readonly record struct Piece(ShapedWord Word, TextStyle Style, InlinePart Part, string Destination);
 }

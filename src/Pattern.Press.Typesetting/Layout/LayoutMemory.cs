@@ -1,0 +1,20 @@
+using Pattern.Press.Typesetting.Layout.Elements;
+using Pattern.Press.Typesetting.Layout.Text;
+using Pattern.Press.Typesetting.Styles;
+
+namespace Pattern.Press.Typesetting.Layout;
+
+/// <summary>What does not change from pass to pass over a book, and is remembered.</summary>
+/// <param name="styles">How the book looks.</param>
+/// <param name="language">Its language.</param>
+internal sealed class LayoutMemory(StyleSheet styles, string language)
+{
+    /// <summary>The styles of words.</summary>
+    public TextStyles Texts { get; } = new(language);
+
+    /// <summary>The paragraphs that were shaped.</summary>
+    public ShapedParagraphs Paragraphs { get; } = new();
+
+    /// <summary>The figures that were drawn.</summary>
+    public Drawings Drawings { get; } = new(styles);
+}
