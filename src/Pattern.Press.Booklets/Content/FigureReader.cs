@@ -58,11 +58,11 @@ public static class FigureReader
 
     private static FigureSource? Make(YamlItem? of, FigureShow show, string? piece, IReadOnlyList<string> emphasise, string caption, Place place, Problems problems)
     {
-        if (show == FigureShow.Finished)
+        if (show is FigureShow.Finished or FigureShow.Closed or FigureShow.Open or FigureShow.Exploded)
         {
             if (of is null)
                 return new FigureSource("", show, emphasise, caption, place);
-            problems.Error(of.Place, "“finished” shows the whole thing, not one part of it.", "Leave “of” out, or write “show: folded”.");
+            problems.Error(of.Place, $"“{Shows[(int)show]}” shows the whole thing, not one part of it.", "Leave “of” out, or write “show: folded”.");
             return null;
         }
 
