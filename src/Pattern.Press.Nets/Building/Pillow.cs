@@ -76,7 +76,7 @@ public static class Pillow
         }
 
         var turn = 180 - (2 * angles[0]);
-        var lean = Math.Min(strip * Math.Tan(20 * Math.PI / 180), high / 4);
+        var lean = Math.Min((strip * Math.Tan(angles[0] * Math.PI / 180) * 1.1) + 0.5, high / 3);
         var right = 2 * wide;
         panels.Add(new Panel(Tab, Tab, PanelRole.Tab, Outline.Through(new(right, top), new(right + strip, top + lean), new(right + strip, bottom - lean), new(right, bottom)), "glued inside the front, along its free side")
         {

@@ -73,15 +73,19 @@ internal abstract class OutlineForm
             if (bottom != top)
                 return null;
             var (wide, high) = (Millimetres(bottom, values), Millimetres(height, values));
-            var count = Rulings(turn);
-            var rulings = Enumerable.Range(1, count)
-                .Select(i => (i - 0.5) / count * wide).Select(x => new Ruling(new(x, 0), new(x, high), turn / count));
+            var rulings = Parts(turn).Select(part => part * wide).Select(x => new Ruling(new(x, 0), new(x, high), Math.Sign(turn) * Step));
             return (new Bend([.. rulings]), strip > 0 ? Outline.Rectangle(wide - strip, 0, wide, high) : null);
         }
     }
 
-    // One for every five degrees of turn or so.
-    private static int Rulings(double turn) => Math.Max(2, (int)Math.Ceiling(Math.Abs(turn) / 5));
+    // Rulings every five degrees of turn, from the left side on: after a full turn they come to lie on the first ones again.
+    private const double Step = 5;
+
+    private static IEnumerable<double> Parts(double turn)
+    {
+        for (var i = 1; i * Step < Math.Abs(turn) - 0.1; i++)
+            yield return i * Step / Math.Abs(turn);
+    }
 
     private sealed class TriangleOutline(Formula bottom, Formula height, Formula? peak) : OutlineForm
     {
@@ -151,18 +155,26 @@ internal abstract class OutlineForm
         public override (Bend Bend, Outline? Strip)? Bent(Evaluation values, double turn, double strip)
         {
             var (near, far, wide) = (Millimetres(inner, values), Millimetres(outer, values), (double)angle.Evaluate(values).Amount);
-            var count = Rulings(turn);
-            var rulings = Enumerable.Range(1, count).Select(i => (-wide / 2) + ((i - 0.5) / count * wide))
-                .Select(at => new Ruling(On(near, at), On(far, at), turn / count));
+            var rulings = Parts(turn).Select(part => (0.5 - part) * wide).Select(at => new Ruling(On(near, at), On(far, at), Math.Sign(turn) * FacetTurn(wide * Step / Math.Abs(turn))));
             var share = 2 * Math.Asin(Math.Min(1, strip / (2 * far))) * 180 / Math.PI;
-            return (new Bend([.. rulings]), strip > 0 ? Piece(near, far, (wide / 2) - share, wide / 2) : null);
+            return (new Bend([.. rulings]), strip > 0 ? Piece(near, far, -wide / 2, (-wide / 2) + share) : null);
         }
 
-        // The middle of the sector points straight down from its apex; positive angles lie to the right.
+        // A fan: the middle of the sector points straight up from its apex; positive angles lie to the left.
         private static Point On(double radius, double degrees)
         {
             var (sine, cosine) = Math.SinCos(degrees * Math.PI / 180);
-            return new Point(radius * sine, radius * cosine);
+            return new Point(-radius * sine, -radius * cosine);
+        }
+
+        // A cone of flat strips is a pyramid with as many sides as there are steps in a full turn. Its faces have the given angle
+        // at the point; they turn by less than a step, as they lean.
+        private static double FacetTurn(double degreesAtPoint)
+        {
+            var (half, round) = (degreesAtPoint * Math.PI / 360, Step * Math.PI / 180);
+            var toSide = Math.Sin(half) / Math.Tan(round / 2);
+            var (slope, rise) = (Math.Cos(half) * Math.Cos(half), (Math.Cos(half) * Math.Cos(half)) - (toSide * toSide));
+            return Math.Acos(Math.Clamp(((rise * Math.Cos(round)) + (toSide * toSide)) / slope, -1, 1)) * 180 / Math.PI;
         }
 
         private static Outline Piece(double near, double far, double from, double to)
@@ -191,7 +203,7 @@ internal abstract class OutlineForm
             new(On(radius, from), On(radius, to), -Math.Tan((to - from) * Math.PI / 720));
     }
 
-    private sealed class StripOutline(Formula depth, Formula? taper) : OutlineForm
+    private sealed class StripOutline(Formula depth, Formula? taper, Formula? rightTaper) : OutlineForm
     {
         public override IReadOnlyList<string> Sides => ["top", "right", "bottom", "left"];
 
@@ -201,14 +213,16 @@ internal abstract class OutlineForm
         {
             var depth = Needed(map, "depth", Kind.Length, reading);
             var taper = map.Find("taper") is { } item ? reading.Formula(item, Kind.Number) : null;
-            return depth is null ? null : new StripOutline(depth, taper);
+            var right = map.Find("right_taper") is { } other ? reading.Formula(other, Kind.Number) : taper;
+            return depth is null ? null : new StripOutline(depth, taper, right);
         }
 
         public override Outline At(Evaluation values, double hangs)
         {
             var high = Millimetres(depth, values);
-            var lean = taper is null ? 0 : high * Math.Tan((double)taper.Evaluate(values).Amount * Math.PI / 180);
-            return Outline.Through(new(lean, 0), new(hangs - lean, 0), new(hangs, high), new(0, high));
+            return Outline.Through(new(Lean(taper), 0), new(hangs - Lean(rightTaper), 0), new(hangs, high), new(0, high));
+
+            double Lean(Formula? angle) => angle is null ? 0 : high * Math.Tan((double)angle.Evaluate(values).Amount * Math.PI / 180);
         }
     }
 
