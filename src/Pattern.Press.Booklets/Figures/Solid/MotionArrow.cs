@@ -13,6 +13,9 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
     /// <summary>How far outside a panel's edge its arrow runs, as a part of its depth.</summary>
     private const double Beyond = 0.1;
 
+    /// <summary>A turn past this angle, in degrees, takes a panel over into where it came from.</summary>
+    private const double FarOver = 120;
+
     /// <summary>Its length in millimetres.</summary>
     public double Length => Path.Zip(Path.Skip(1), (a, b) => a.DistanceTo(b)).Sum();
 
@@ -32,6 +35,7 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
         ArgumentNullException.ThrowIfNull(at);
         var poses = Enumerable.Range(0, Stretches + 1).Select(i => at(from + ((to - from) * i / Stretches))).ToList();
         var arrows = new List<MotionArrow>();
+        var goesOver = false;
         foreach (var fold in piece.Folds.Where(fold => fold.Bulge == 0))
         {
             // What turns with something else, and what is folded in between, would only confuse.
@@ -41,13 +45,24 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
                 continue;
             var outer = Outer(panel, fold);
             var path = poses.Select(pose => pose.Panel(panel.Name).At(outer)).ToList();
+
+            // What goes all the way over ends behind its own wall: the last quarter is left out.
+            if (Math.Abs(turned) > FarOver)
+            {
+                goesOver = true;
+                path = path[..^(Stretches / 4)];
+            }
+
             var arrow = new MotionArrow(path);
             if (arrow.Length > 1)
                 arrows.Add(arrow);
         }
 
-        return [.. arrows.OrderByDescending(arrow => Math.Round(arrow.Length, 3)).ThenByDescending(arrow => viewer.Dot(arrow.Path[0])).Take(2 * most)
-            .OrderByDescending(arrow => viewer.Dot(arrow.Path[0])).Take(most)];
+        // Of those that go farthest the nearest; where they go in over a wall, only those whose inside is seen.
+        var longest = arrows.Select(arrow => arrow.Length).DefaultIfEmpty(0).Max();
+        var middle = poses[0].Root.At(poses[0].Root.Panel.Outline.Centroid);
+        double Near(MotionArrow arrow) => Math.Round(viewer.Dot((arrow.Path[0] - middle) with { Z = 0 }), 3);
+        return [.. arrows.Where(arrow => arrow.Length > 0.5 * longest && (!goesOver || Near(arrow) < 0)).OrderByDescending(Near).Take(most)];
     }
 
     /// <summary>
