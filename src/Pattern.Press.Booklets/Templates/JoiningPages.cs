@@ -1,6 +1,7 @@
 using System.Globalization;
 using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Booklets.Figures.Drafting;
+using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Plans.Tiling;
 using Pattern.Press.Typesetting.Blocks;
@@ -27,7 +28,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var waiting = new Queue<(TilePlan Plan, IReadOnlyList<Seam> Seams)>(templates.Where(template => template.Plan.Tiles.Count > 1));
         while (waiting.Count > 0)
         {
-            var frame = new PageFrame(job, lying: false);
+            var frame = new PageFrame(job, lying: false, withTemplate: false);
             var contents = new List<FixedContent>();
             var y = frame.Area.Top + 1;
             while (waiting.Count > 0)
@@ -44,9 +45,9 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             var destination = "template-joining" + (pages.Count == 0 ? "" : "-" + (pages.Count + 1).ToString(CultureInfo.InvariantCulture));
             pages.Add((number, count, bookmark, level) =>
             {
-                frame.Heading(job.Words.Say("joining.title"), "", frame.Right - frame.Left);
-                frame.Line(job.Words.Say(templates[0].Plan.Lap > 0 ? "joining.how" : "joining.how_butt"), frame.Right - frame.Left);
-                frame.Foot(number, count, withScale: false);
+                frame.Heading(job.Words.Say("joining.title"), "");
+                frame.Line(job.Words.Say(templates[0].Plan.Lap > 0 ? "joining.how" : "joining.how_butt"));
+                frame.Foot(number, count);
                 return frame.Finish(contents, destination, bookmark, level);
             });
         }
@@ -68,16 +69,17 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var wide = plan.Tiles.Count > 4;
         var width = (frame.Right - frame.Left) * (wide ? 1 : 0.56);
         var bounds = TileMap.Bounds(plan);
-        var points = styles.Scale.Small;
+        var points = Math.Clamp(styles.Scale.Small + 1, 8.5, 9.5);
         var leading = points * 1.3 * 25.4 / 72;
+        var steps = Steps(plan, seams).ToArray();
         IReadOnlyList<LetteringLine>[] Words(double room) =>
-            [.. Steps(plan, seams).Select(step => Lines.Break(step, room, styles.Text.Regular, points, styles.Language))];
+            [.. Sentences(plan, steps).Select(step => Lines.Break(step, room, styles.Text.Regular, points, styles.Language))];
         var below = Words(frame.Right - frame.Left);
         var taken = wide ? below.Sum(lines => (lines.Count * leading) + Between) + 4 : 0;
         var tallest = Math.Min(wide ? TallestWide : Tallest, Math.Max(30, frame.Area.Height - (y - top) - taken - 2));
         var scale = Math.Min(0.5, Math.Min((width - 2) / bounds.Width, tallest / bounds.Height));
         var board = new Board();
-        DrawWhole(board, plan, seams, frame.Left, y, scale);
+        DrawWhole(board, plan, seams, steps, frame.Left, y, scale);
         contents.Add(new FixedContent(
             Role.Figure,
             board.Items,
@@ -98,7 +100,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         return (contents, Math.Max(down, y + (bounds.Height * scale)));
     }
 
-    private void DrawWhole(Board board, TilePlan plan, IReadOnlyList<Seam> seams, double x, double y, double scale)
+    private void DrawWhole(Board board, TilePlan plan, IReadOnlyList<Seam> seams, IReadOnlyList<JoiningStep> steps, double x, double y, double scale)
     {
         var styles = job.Styles;
         var lines = styles.Lines;
@@ -138,6 +140,12 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
                 WriteLetters(board, Put(mark.At), mark.Letter, seam.Upright);
         }
 
+        for (var i = 0; i < steps.Count; i++)
+        {
+            foreach (var seam in steps[i].Joins)
+                DrawOrder(board, new Segment(Put(seam.Line.From), Put(seam.Line.To)), seam.Upright, (i + 1).ToString(CultureInfo.InvariantCulture));
+        }
+
         foreach (var tile in plan.Tiles)
         {
             var (a, b) = (Put(new(tile.X, tile.Y)), Put(new(tile.X + tile.Width, tile.Y + tile.Height)));
@@ -169,15 +177,53 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         }
     }
 
-    // Each row first, from left to right, then row below row: so the page that is trimmed always comes on top.
-    private IEnumerable<string> Steps(TilePlan plan, IReadOnlyList<Seam> seams)
+    // The number of the step on the page that is laid down in it, with an arrow to the seam.
+    private void DrawOrder(Board board, Segment seam, bool upright, string number)
     {
-        var number = 1;
+        const double Radius = 2.3;
+        var styles = job.Styles;
+        var label = new Label([number], styles.Text.Bold, Math.Max(6.5, styles.Scale.Drawing), styles.Language);
+        Point Away(double part, double by) => seam.At(part) + (upright ? new Point(by, 0) : new Point(0, by));
+        (double Part, double Far) best = (0.5, 9);
+        var least = double.MaxValue;
+        foreach (var far in new[] { 9.0, 7, 11, 6, 14 })
+        {
+            for (var step = 0; step <= 32; step++)
+            {
+                // From the middle outwards, to both sides in turn.
+                var part = 0.5 + (0.014 * ((step + 1) / 2) * (step % 2 == 0 ? 1 : -1) * 2);
+                var (tip, end) = (Away(part, 0.6), Away(part, far));
+                var shaft = new Segment(Away(part, 1), end);
+                var cost = (board.Room.IsFree(Box.Around(end.X, end.Y, 2 * Radius, 2 * Radius).Grown(0.3)) ? 0 : 8)
+                    + (board.Room.IsClear(new Segment(tip, end)) ? 0 : 8)
+                    + board.Room.Crossings(shaft) + (Math.Abs(far - 9) * 0.1);
+                if (cost < least)
+                    (best, least) = ((part, far), cost);
+            }
+        }
+
+        var (to, at) = (Away(best.Part, 0.6), Away(best.Part, best.Far));
+        var foot = Away(best.Part, best.Far - Radius);
+        var colour = styles.Palette.Accent;
+        board.Mark(PathBuilder.Line(foot.X, foot.Y, to.X, to.Y), new Stroke(colour, styles.Lines.FoldWidth));
+        board.Solid(Arrow.Head(to, at, 3.4), colour);
+        board.Solid(PathBuilder.Circle(at.X, at.Y, Radius), Colour.White);
+        board.Mark(PathBuilder.Circle(at.X, at.Y, Radius), new Stroke(colour, styles.Lines.FoldWidth));
+        board.Room.Take(Box.Around((to.X + at.X) / 2, (to.Y + at.Y) / 2, Math.Abs(to.X - at.X) + 1.4, Math.Abs(to.Y - at.Y) + 1.4));
+        board.Write(label, at.X, at.Y, styles.Palette.Text);
+        board.Room.Take(Box.Around(at.X, at.Y, 2 * Radius, 2 * Radius));
+    }
+
+    private sealed record JoiningStep(string Name, IReadOnlyList<Seam> Joins);
+
+    // Each row first, from left to right, then row below row: so the page that is trimmed always comes on top.
+    private static IEnumerable<JoiningStep> Steps(TilePlan plan, IReadOnlyList<Seam> seams)
+    {
         var strips = Strips(plan);
         foreach (var strip in strips)
         {
             for (var i = 1; i < strip.Count; i++)
-                yield return Step(TileNames.Of(strip[i]), [.. seams.Where(seam => seam.Upright && seam.Second == strip[i])]);
+                yield return new JoiningStep(TileNames.Of(strip[i]), [.. seams.Where(seam => seam.Upright && seam.Second == strip[i])]);
         }
 
         foreach (var strip in strips)
@@ -185,17 +231,28 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             var name = strip.Count == 1 ? TileNames.Of(strip[0]) : $"{TileNames.Of(strip[0])}–{TileNames.Of(strip[^1])}";
             Seam[] above = [.. seams.Where(seam => !seam.Upright && strip.Contains(seam.Second))];
             if (above.Length > 0)
-                yield return Step(name, above);
+                yield return new JoiningStep(name, above);
+        }
+    }
+
+    private IEnumerable<string> Sentences(TilePlan plan, IReadOnlyList<JoiningStep> steps)
+    {
+        for (var i = 0; i < steps.Count; i++)
+        {
+            yield return job.Words.Say(
+                plan.Lap > 0 ? "joining.step" : "joining.step_butt",
+                ("number", (i + 1).ToString(CultureInfo.InvariantCulture)),
+                ("tile", steps[i].Name),
+                ("others", AlternativeText.List(job.Words, steps[i].Joins.Select(seam => TileNames.Of(seam.First)))),
+                ("marks", AlternativeText.List(job.Words, steps[i].Joins.SelectMany(seam => seam.Marks).Select(mark => mark.Letter))));
         }
 
-        yield return job.Words.Say("joining.last", ("number", number.ToString(CultureInfo.InvariantCulture)));
-
-        string Step(string name, Seam[] joins) => job.Words.Say(
-            plan.Lap > 0 ? "joining.step" : "joining.step_butt",
-            ("number", number++.ToString(CultureInfo.InvariantCulture)),
-            ("tile", name),
-            ("others", AlternativeText.List(job.Words, joins.Select(seam => TileNames.Of(seam.First)))),
-            ("marks", AlternativeText.List(job.Words, joins.SelectMany(seam => seam.Marks).Select(mark => mark.Letter))));
+        var size = plan.Turned ? plan.Part.Piece.Sheet.Turned : plan.Part.Piece.Sheet;
+        yield return job.Words.Say(
+            "joining.last",
+            ("number", (steps.Count + 1).ToString(CultureInfo.InvariantCulture)),
+            ("width", LengthFormat.Format(size.Width, job.Kit.Ruler)),
+            ("height", LengthFormat.Format(size.Height, job.Kit.Ruler)));
     }
 
     // Tiles beside each other without a gap.

@@ -11,38 +11,23 @@ namespace Pattern.Press.Booklets.Templates;
 /// <summary>A page of small templates, each with its words.</summary>
 internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
 {
-    // Of the upright bar from any template, in millimetres.
-    private const double BarAway = 3;
-
     private const double Least = 6.5;
 
     public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
     {
         var frame = new PageFrame(job, shared.Lying);
         var words = job.Words;
-        frame.Heading(words.Say("template.shared"), "", frame.Right - frame.Left);
-        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say("template.side_shared"), frame.Right - frame.Left);
-        if (job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay)
-            frame.Line(words.Say("template.one_way"), frame.Right - frame.Left);
+        frame.Heading(words.Say("template.shared"), "");
+        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))));
+        var mats = shared.Places.Count(place => place.Part.Kind == PartKind.Mat);
+        frame.Line(words.Say(mats == shared.Places.Count ? "template.side_mat" : mats == 0 ? "template.side" : "template.side_mixed"));
+        if (OneWay)
+            frame.Line(words.Say("template.top"));
         frame.Foot(number, count);
-        var contents = shared.Places.SelectMany(Place).ToList();
-        var board = new Board();
-        foreach (var place in shared.Places)
-        {
-            board.Room.Take(Sheet(place).Grown(BarAway));
-            board.Room.Take(new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height));
-        }
-
-        if (ScaleCheck.Down(board, frame.Area, frame.Area, [], job.Styles))
-        {
-            contents.Add(new FixedContent(Role.Figure, board.Items, words.Say("alternative.scale_down"))
-            {
-                Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
-            });
-        }
-
-        return frame.Finish(contents, destination, bookmark, level);
+        return frame.Finish([.. shared.Places.SelectMany(Place)], destination, bookmark, level);
     }
+
+    private bool OneWay => job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay;
 
     private static Box Sheet(SharedPlace place)
     {
@@ -57,8 +42,10 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var board = new Board();
         var painter = new TemplatePainter(part.Piece, TemplatePainter.PlacingOf(part.Piece, place.Turned, place.PageX, place.PageY), sheet, styles, job.Words);
         painter.DrawLines(board);
+        if (OneWay)
+            painter.DrawTop(board, sheet);
         if (part.Piece.Panels.Count > 1)
-            painter.DrawWords(board, sheet);
+            painter.DrawWords(board, sheet, sheet, _ => true);
         painter.DrawGlue(board);
         yield return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.small_template", ("piece", part.Piece.Name), ("size", job.SizeOf(part))))
         {

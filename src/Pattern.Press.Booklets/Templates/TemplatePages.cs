@@ -8,11 +8,16 @@ namespace Pattern.Press.Booklets.Templates;
 /// <summary>Makes the pages of full-size templates.</summary>
 public static class TemplatePages
 {
-    /// <summary>What the words above a template take, in millimetres; for <see cref="TemplatePage.HeadRoom"/>.</summary>
-    public const double HeadRoom = 19;
+    /// <summary>
+    /// What the marks in the corners take above a template, in millimetres; for <see cref="TemplatePage.HeadRoom"/>.
+    /// </summary>
+    public const double HeadRoom = 4.5;
 
-    /// <summary>What the scale check below a template takes, in millimetres; for <see cref="TemplatePage.FootRoom"/>.</summary>
-    public const double FootRoom = 14;
+    /// <summary>
+    /// What the scale check and the words beside it take below a template, in millimetres; for
+    /// <see cref="TemplatePage.FootRoom"/>. A bar of 2 in stands upright in it.
+    /// </summary>
+    public const double FootRoom = 53;
 
     // Before the number of a template page.
     internal const string LabelPrefix = "T";

@@ -20,7 +20,7 @@ internal static class CheckCommand
     private static int Check(string folder, TextWriter output, TextWriter errors)
     {
         var problems = new Problems();
-        var proven = new BookletPress(Resources.OfProgram).Check(folder, problems);
+        var proven = new BookletPress(Resources.OfProgram).Check(folder, new BuildOptions(), problems);
         foreach (var line in proven)
             output.WriteLine(line);
         ProblemReport.Write(problems.All, errors);

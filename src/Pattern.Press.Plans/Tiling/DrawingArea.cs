@@ -53,12 +53,8 @@ internal sealed record DrawingArea(bool Lying, Point Corner, double Width, doubl
     /// <summary>The area of a page laid one way.</summary>
     public static DrawingArea Of(TemplatePage page, bool lying)
     {
-        var (width, height) = lying ? (page.Height, page.Width) : (page.Width, page.Height);
-        return new DrawingArea(
-            lying,
-            new Point(page.Margin, page.Margin + page.HeadRoom),
-            width - (2 * page.Margin),
-            height - (2 * page.Margin) - page.HeadRoom - page.FootRoom);
+        var area = page.Drawing(lying);
+        return new DrawingArea(lying, new Point(area.Left, area.Top), area.Width, area.Height);
     }
 
     private double Shorter => Math.Min(Width, Height);

@@ -1,6 +1,6 @@
 using Pattern.Press.Acceptance.Booklets;
 using Pattern.Press.Acceptance.Templates;
-using Pattern.Press.Typesetting.Tests.Conformance;
+using Pattern.Press.Conformance;
 
 namespace Pattern.Press.Acceptance.Pages;
 

@@ -86,7 +86,7 @@ public sealed class BookletReaderTests : IDisposable
         Assert.Equal([PaperSize.Letter], source.Papers);
         Assert.Equal((Length.FromMillimetres(6), Length.FromMillimetres(12), "market", 25), (source.PrinterMargin, source.Lap, source.Theme, source.Kits));
         Assert.Equal([BookletPart.Contents, BookletPart.Key], source.Without);
-        Assert.Equal(["Scissors", "Ribbon", "Mind the steam."], source.Tools.Concat(source.Extras).Concat(source.Cautions));
+        Assert.Equal(["Scissors", "Ribbon", "Mind the steam."], source.Tools.Concat(source.Extras.Select(extra => extra.Name)).Concat(source.Cautions));
     }
 
     [Fact]

@@ -4,7 +4,7 @@ using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Graphics.Operations;
 using UglyToad.PdfPig.Tokens;
 
-namespace Pattern.Press.Typesetting.Tests.Conformance;
+namespace Pattern.Press.Conformance;
 
 /// <summary>Finds its way through the objects of a PDF file, as an independent reader gives them.</summary>
 public sealed class PdfObjects
@@ -54,6 +54,21 @@ public sealed class PdfObjects
 
     public double? Number(DictionaryToken? from, string key) => Get<NumericToken>(from, key)?.Double;
 
+    /// <summary>A rectangle, or null if there is none of four numbers.</summary>
+    public Box? Rectangle(DictionaryToken? from, string key) =>
+        Array(from, key) is { Length: 4 } sides && sides.Data.Select(Resolve).OfType<NumericToken>().Select(side => side.Double).ToArray() is [var a, var b, var c, var d]
+            ? new Box(a, b, c, d)
+            : null;
+
+    /// <summary>The content of a page as bytes; pages are counted from 0.</summary>
+    public byte[] Content(int page)
+    {
+        var parts = Get<ArrayToken>(Pages[page].Page, "Contents") is { } array
+            ? array.Data.Select(Resolve).OfType<StreamToken>()
+            : Get<StreamToken>(Pages[page].Page, "Contents") is { } single ? [single] : [];
+        return [.. parts.SelectMany(part => Data(part).Append((byte)'\n'))];
+    }
+
     /// <summary>A text string, whichever way it is written.</summary>
     public string? Text(DictionaryToken? from, string key) =>
         from is not null && from.TryGet(NameToken.Create(key), out var token) ? Text(Resolve(token)) : null;
@@ -65,6 +80,20 @@ public sealed class PdfObjects
         HexToken hex => HexText(hex.Bytes.ToArray()),
         _ => null,
     };
+
+    /// <summary>What stands in a structure element or in the root of the structure, in order.</summary>
+    public IEnumerable<IToken> Kids(DictionaryToken element)
+    {
+        if (!element.TryGet(NameToken.Create("K"), out var kids))
+            return [];
+        return kids is ArrayToken array ? array.Data : Resolve(kids) is ArrayToken referenced ? referenced.Data : [kids];
+    }
+
+    /// <summary>The structure elements that stand in an element, in order.</summary>
+    public IEnumerable<DictionaryToken> Elements(DictionaryToken element) => Kids(element)
+        .Select(Resolve)
+        .OfType<DictionaryToken>()
+        .Where(part => Name(part, "S") is not null);
 
     /// <summary>The number of the object that an entry refers to, or 0.</summary>
     public static long Reference(DictionaryToken from, string key) =>

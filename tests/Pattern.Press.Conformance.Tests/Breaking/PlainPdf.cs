@@ -5,7 +5,7 @@ using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Tokens;
 using UglyToad.PdfPig.Writer;
 
-namespace Pattern.Press.Typesetting.Tests.Conformance;
+namespace Pattern.Press.Conformance.Breaking;
 
 /// <summary>
 /// A PDF file taken apart into objects that can be read and changed as text, and put together again with a plain table:
@@ -65,6 +65,34 @@ internal sealed class PlainPdf
         }
 
         return found ? this : throw new ArgumentException($"The file holds no “{old}”.");
+    }
+
+    /// <summary>Replaces one object, the only one that holds some words.</summary>
+    public PlainPdf ReplaceObject(string mark, string with)
+    {
+        _objects[_objects.Single(entry => entry.Value.Contains(mark, StringComparison.Ordinal)).Key] = with;
+        return this;
+    }
+
+    /// <summary>Adds an object; returns its number.</summary>
+    public PlainPdf Add(string text, out long number)
+    {
+        number = _objects.Keys.Max() + 1;
+        _objects[number] = text;
+        return this;
+    }
+
+    /// <summary>Adds an object that nothing leads to.</summary>
+    public PlainPdf Add(string text) => Add(text, out _);
+
+    /// <summary>Puts the file together and changes its bytes.</summary>
+    public byte[] Build(string old, string with)
+    {
+        var text = Encoding.Latin1.GetString(Build());
+        var at = text.IndexOf(old, StringComparison.Ordinal);
+        if (at < 0)
+            throw new ArgumentException($"The file holds no “{old}”.");
+        return Encoding.Latin1.GetBytes(text[..at] + with + text[(at + old.Length)..]);
     }
 
     public byte[] Build()
