@@ -261,12 +261,24 @@ public enum FigureShow
     /// <summary>The folded piece, in perspective.</summary>
     Folded,
 
-    /// <summary>The finished thing.</summary>
+    /// <summary>The finished thing, open and closed.</summary>
     Finished,
+
+    /// <summary>The finished thing, closed.</summary>
+    Closed,
+
+    /// <summary>The finished thing, open, with arrows for what comes off.</summary>
+    Open,
+
+    /// <summary>Everything taken apart, with arrows for how it goes together.</summary>
+    Exploded,
+
+    /// <summary>A piece or the item on its way to its place.</summary>
+    Insert,
 }
 
 /// <summary>A figure as asked for in the content.</summary>
-/// <param name="Subject">The part it shows, by id; empty for the finished thing.</param>
+/// <param name="Subject">The part it shows, by id, or <c>item</c> where that goes in; empty for the finished thing.</param>
 /// <param name="Show">What of it.</param>
 /// <param name="Emphasise">Kinds of panels to point out: <c>gusset</c>.</param>
 /// <param name="Caption">The caption as Markdown in one line; empty for the computed one.</param>
