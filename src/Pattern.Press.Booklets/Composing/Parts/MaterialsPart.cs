@@ -26,16 +26,17 @@ internal static class MaterialsPart
         };
         if (list.Stocks.Any(need => need.Stock.CaliperIsEstimate))
             blocks.Add(Words.Paragraph(phrases["materials.stocks.estimated_note"], ParagraphKind.Small));
+        var lists = new List<Block>();
         if (source.Extras.Count > 0)
-        {
-            blocks.Add(Words.Subheading(2, phrases["materials.extras.title"]));
-            blocks.Add(Words.Ticks(source.Extras.Select(words.Inlines)));
-        }
-
-        blocks.Add(Words.Subheading(2, phrases["materials.tools.title"]));
-        blocks.Add(Words.Ticks(Tools(context).Select(words.Inlines)));
+            lists.Add(List(words, phrases["materials.extras.title"], source.Extras));
+        lists.Add(List(words, phrases["materials.tools.title"], Tools(context)));
+        blocks.Add(Words.InColumns(context.Styles.Columns.Materials, lists));
         return new FlowPart(blocks) { Title = phrases["materials.title"] };
     }
+
+    // A list and its heading stand in one column.
+    private static KeepTogetherBlock List(MakersWords words, string title, IReadOnlyList<string> items) =>
+        new([Words.Subheading(2, title), Words.Ticks(items.Select(words.Inlines))]);
 
     // The booklet's own list if it has one; else what its steps name; else what every box takes.
     private static IReadOnlyList<string> Tools(BookletContext context)
