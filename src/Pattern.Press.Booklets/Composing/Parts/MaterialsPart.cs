@@ -31,7 +31,8 @@ internal static class MaterialsPart
             lists.Add(List(words, phrases["materials.extras.title"], source.Extras));
         lists.Add(List(words, phrases["materials.tools.title"], Tools(context)));
         blocks.Add(Words.InColumns(context.Styles.Columns.Materials, lists));
-        return new FlowPart(blocks) { Title = phrases["materials.title"] };
+        // Short enough to begin below what comes before; a page is taken only when it is needed.
+        return new FlowPart(blocks, FlowsOn: true) { Title = phrases["materials.title"] };
     }
 
     // A list and its heading stand in one column.
