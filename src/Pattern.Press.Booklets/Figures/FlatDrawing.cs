@@ -46,7 +46,7 @@ public sealed record FlatDrawing : IDrawing
 
     internal IReadOnlyList<Station> Stations(bool across)
     {
-        var stations = new Stations(Piece, Ruler, Other, OtherRuler, across);
+        var stations = new Stations(Piece, Ruler, Other, OtherRuler, across, Words);
         return Show switch
         {
             FigureShow.Flat => stations.AddFolds().AddCuts().AddSide().Found,
@@ -56,5 +56,5 @@ public sealed record FlatDrawing : IDrawing
         };
     }
 
-    internal Station Side(bool across) => new Stations(Piece, Ruler, Other, OtherRuler, across).Side;
+    internal Station Side(bool across) => new Stations(Piece, Ruler, Other, OtherRuler, across, Words).Side;
 }

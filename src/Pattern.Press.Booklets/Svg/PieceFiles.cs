@@ -28,7 +28,7 @@ internal static class PieceFiles
         {
             var stock = source.Stocks.TryGetValue(part.Stock, out var known) ? known.Name : part.Stock;
             var cut = context.Phrases.Format("template.cut", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)), ("stock", stock));
-            var size = context.Phrases.Format("template.size", ("size", AlternativeText.SizeText(part.Piece.Sheet, kit.Ruler)));
+            var size = context.Phrases.Format("template.size", ("size", AlternativeText.SizeText(part.Piece.Sheet, kit.Ruler, new PhraseFigureWords(context.Phrases))));
             var side = part.Kind == PartKind.Piece ? context.Phrases["template.side"] : context.Phrases["template.side_shared"];
             return $"{cut} {size} {side}";
         }
