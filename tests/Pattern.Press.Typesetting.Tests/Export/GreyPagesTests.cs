@@ -53,9 +53,7 @@ public class GreyPagesTests
                 Assert.Equal((now.Red, now.Red), (now.Green, now.Blue));
             }
 
-            var file = Pdf.Write(grey);
-            Assert.Empty(PdfConformance.Check(file));
-            using var read = UglyToad.PdfPig.PdfDocument.Open(file);
+            using var read = Pdf.Read(grey);
             Assert.All(read.GetPage(1).GetImages(), image => Assert.Equal(1, image.ColorSpaceDetails!.NumberOfColorComponents));
         }
     }
