@@ -15,7 +15,8 @@ public static partial class BookletReader
     public static IReadOnlyList<string> Keys { get; } =
     [
         "title", "subtitle", "maker", "date", "language", "licence", "credits", "item", "structure", "sizes", "stocks",
-        "rulers", "primary", "papers", "printer_margin", "lap", "theme", "kits", "leave_out", "tools", "extras", "cautions",
+        "rulers", "primary", "papers", "printer_margin", "lap", "theme", "kits", "spare", "currency", "starts", "leave_out",
+        "tools", "adhesive", "extras", "cautions", "figures",
     ];
 
     /// <summary>Reads a booklet's folder.</summary>
@@ -68,9 +69,16 @@ public static partial class BookletReader
         var kits = keys.Find("kits")?.AsWhole(1, PrintSettings.MostKits);
         var without = Without(keys.Find("leave_out"), problems);
         var tools = keys.Find("tools")?.AsWordsList(problems);
-        var extras = keys.Find("extras")?.AsWordsList(problems);
+        var extras = keys.Find("extras") is { } more ? PurchaseReader.Extras(more, problems) : null;
+        var adhesive = keys.Find("adhesive") is { } glue ? PurchaseReader.Adhesive(glue, problems) : null;
+        var spare = keys.Find("spare") is { } allowance ? PurchaseReader.Spare(allowance, problems) : 0;
+        var currency = keys.Find("currency")?.AsWords(problems);
+        var starts = keys.Find("starts") is { } hour ? PurchaseReader.Starts(hour, problems) : null;
+        var figures = keys.Find("figures")?.AsMap()?.Entries;
         var cautions = keys.Find("cautions")?.AsWordsList(problems);
         keys.RefuseTheRest();
+        if (currency is null && (stocks.Values.Any(stock => stock.Pack?.Price is not null) || adhesive?.Pack?.Price is not null || extras?.Any(extra => extra.Pack?.Price is not null) == true))
+            problems.Error(top, "There are prices, but not what they are in.", "Say it with “currency”, such as “currency: £” or “currency: EUR”.");
 
         var steps = StepReader.ReadAll(folder, needed: !without.Contains(BookletPart.Steps), problems);
         return new BookletSource
@@ -107,6 +115,11 @@ public static partial class BookletReader
             Without = without,
             Tools = tools ?? [],
             Extras = extras ?? [],
+            Adhesive = adhesive,
+            Spare = spare,
+            Currency = currency ?? "",
+            Starts = starts,
+            Figures = figures ?? [],
             Cautions = cautions ?? [],
             Introduction = body,
             Steps = steps,

@@ -99,13 +99,13 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
             var y = room.Top + 0.6;
             if (together)
             {
-                foreach (var item in first.At(room.Left, y + first.Ascent, styles.Palette.Text).Concat(second.At(room.Left + first.Width, y + first.Ascent, styles.Palette.Text)))
+                foreach (var item in first.At(room.Left, y + first.Ascent, styles.Palette.Text).Concat(second.GoingOn().At(room.Left + first.Width, y + first.Ascent, styles.Palette.Text)))
                     yield return item;
                 y += leading;
             }
             else
             {
-                var (items, next) = Lines.Put(titles, room.Left, y, leading, styles.Palette.Text);
+                var (items, next) = Lines.Put([.. titles.Select(line => line.GoingOn())], room.Left, y, leading, styles.Palette.Text);
                 foreach (var item in items)
                     yield return item;
                 y = next;

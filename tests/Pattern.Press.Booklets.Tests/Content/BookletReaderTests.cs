@@ -86,7 +86,7 @@ public sealed class BookletReaderTests : IDisposable
         Assert.Equal([PaperSize.Letter], source.Papers);
         Assert.Equal((Length.FromMillimetres(6), Length.FromMillimetres(12), "market", 25), (source.PrinterMargin, source.Lap, source.Theme, source.Kits));
         Assert.Equal([BookletPart.Contents, BookletPart.Key], source.Without);
-        Assert.Equal(["Scissors", "Ribbon", "Mind the steam."], source.Tools.Concat(source.Extras).Concat(source.Cautions));
+        Assert.Equal(["Scissors", "Ribbon", "Mind the steam."], source.Tools.Concat(source.Extras.Select(extra => extra.Name)).Concat(source.Cautions));
     }
 
     [Fact]
@@ -257,7 +257,7 @@ public sealed class BookletReaderTests : IDisposable
     [InlineData("kits: 0", 7, "whole number from 1 to 1000", "")]
     [InlineData("kits: many", 7, "whole number from 1 to 1000", "")]
     [InlineData("leave_out: [contnets]", 13, "is not one of the choices", "“contents”")]
-    [InlineData("leave_out: [cover, contents, before, materials, measurements, steps, templates, key, licence]", 12, "Every part", "")]
+    [InlineData("leave_out: [cover, contents, before, materials, measurements, scoring, costs, sheets, steps, templates, key, licence, proofs, class]", 12, "Every part", "")]
     [InlineData("rulers: {metric: 0.25 mm}", 18, "No ruler has steps of 0.25 mm", "metric: 1 mm")]
     [InlineData("rulers: {metric: 1 in}", 18, "No ruler has steps of 1 in", "metric: 1 mm")]
     [InlineData("rulers: {imperial: 1/10 in}", 20, "No ruler has steps of 1/10 in", "1/16 in")]
