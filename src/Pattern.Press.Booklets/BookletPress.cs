@@ -46,7 +46,8 @@ public sealed class BookletPress(Resources resources)
         if (context is null)
             return [];
         LayOut(context, problems, progress: null);
-        return Proofs.Lines(context);
+        var own = OwnFigures.Compare(context, problems);
+        return [.. Proofs.Lines(context), .. own];
     }
 
     /// <summary>Draws every piece and mat at true size, each as an SVG file of its own.</summary>

@@ -40,6 +40,9 @@ internal sealed record BookletContext
     /// <summary>What the maker set about the structure.</summary>
     public IReadOnlyDictionary<string, GivenValue> Given { get; init; } = new SortedDictionary<string, GivenValue>(StringComparer.Ordinal);
 
+    /// <summary>Figures that the maker has been using.</summary>
+    public IReadOnlyList<OwnFigure> OwnFigures { get; init; } = [];
+
     /// <summary>What the primary and the other fit take of each stock for one kit.</summary>
     public (MaterialsList Primary, MaterialsList Secondary) PerKit { get; init; }
 

@@ -60,6 +60,7 @@ internal static class Preparation
         {
             Folding = ProvenFits.Prove(context, problems),
             Materials = materials,
+            OwnFigures = OwnFigure.ReadAll(context, problems),
             PerKit = source.Kits == 1 || problems.HasErrors ? materials : SheetsOfStock.Plan(context, kits: 1, problems),
         };
     }

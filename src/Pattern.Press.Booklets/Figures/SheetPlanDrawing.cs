@@ -117,13 +117,21 @@ public sealed record SheetPlanDrawing(PlannedSheet Sheet, Size Size, Func<Wanted
                 var label = new Label([text], styles.Text.Bold, size, styles.Language, upwards);
                 if (label.Width + 0.6 > box.Width || label.Height > box.Height + 0.4)
                     continue;
-                board.Write(label, box.CentreX, box.CentreY, styles.Palette.Text);
+                WriteClear(board, label, box, styles);
                 return;
             }
         }
 
         var small = new Label([text], styles.Text.Bold, styles.Scale.Drawing - 1.5, styles.Language, box.Height > box.Width);
-        board.Write(small, box.CentreX, box.CentreY, styles.Palette.Text);
+        WriteClear(board, small, box, styles);
+    }
+
+    // Lines of a row of narrow strips stop short of their letter.
+    private static void WriteClear(Board board, Label label, Box box, StyleSheet styles)
+    {
+        var room = label.BoxAt(box.CentreX, box.CentreY).Grown(0.4).Common(box.Grown(-0.15));
+        board.Solid(PathBuilder.Rectangle(room.Left, room.Top, room.Width, room.Height), styles.Lines.Card);
+        board.Write(label, box.CentreX, box.CentreY, styles.Palette.Text);
     }
 
     // The number stands on the first of its lines, near the beginning, where it covers nothing else.

@@ -36,7 +36,7 @@ internal static class ScoringPart
         if (!alike)
         {
             // The other column needs words of its own where the pieces are not scored in the same order.
-            text.Add(Words.Phrase(phrases, "scoring.other"));
+            text.Add(Words.Phrase(phrases, "scoring.second"));
             text.Add(Numbered(new ScoringWords(phrases, values, there).Of(other, null)));
         }
 
