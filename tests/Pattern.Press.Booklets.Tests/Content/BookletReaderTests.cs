@@ -249,7 +249,7 @@ public sealed class BookletReaderTests : IDisposable
     [InlineData("kits: 0", 7, "whole number from 1 to 1000", "")]
     [InlineData("kits: many", 7, "whole number from 1 to 1000", "")]
     [InlineData("leave_out: [contnets]", 13, "is not one of the choices", "“contents”")]
-    [InlineData("leave_out: [cover, contents, before, materials, measurements, scoring, costs, sheets, steps, templates, key, licence, class]", 12, "Every part", "")]
+    [InlineData("leave_out: [cover, contents, before, materials, measurements, scoring, costs, sheets, steps, templates, key, proofs, licence, class]", 12, "Every part", "")]
     [InlineData("rulers: {metric: 0.25 mm}", 18, "No ruler has steps of 0.25 mm", "metric: 1 mm")]
     [InlineData("rulers: {metric: 1 in}", 18, "No ruler has steps of 1 in", "metric: 1 mm")]
     [InlineData("rulers: {imperial: 1/10 in}", 20, "No ruler has steps of 1/10 in", "1/16 in")]
