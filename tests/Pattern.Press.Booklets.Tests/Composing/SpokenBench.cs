@@ -30,7 +30,7 @@ internal sealed partial class SpokenBench(Size sheet)
 
     public void Do(string action)
     {
-        foreach (var sentence in Sentence().Split(action))
+        foreach (var sentence in Sentence().Split(action).Where(sentence => sentence.Length > 0))
             DoOne(sentence);
     }
 
