@@ -35,7 +35,10 @@ internal static class Overrides
         if (options.Copies is { } copies)
         {
             ArgumentOutOfRangeException.ThrowIfLessThan(copies, 1, nameof(options));
-            source = source with { Kits = copies };
+
+            // Materials are worked out for as many kits where the booklet lists them.
+            if (!options.OnlyTemplates)
+                source = source with { Kits = copies };
         }
 
         if (options.OnlyTemplates)

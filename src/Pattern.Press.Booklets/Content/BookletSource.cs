@@ -261,18 +261,33 @@ public enum FigureShow
     /// <summary>The folded piece, in perspective.</summary>
     Folded,
 
-    /// <summary>The finished thing.</summary>
+    /// <summary>The finished thing, open and closed.</summary>
     Finished,
+
+    /// <summary>The finished thing, closed.</summary>
+    Closed,
+
+    /// <summary>The finished thing, open, with arrows for what comes off.</summary>
+    Open,
+
+    /// <summary>Everything taken apart, with arrows for how it goes together.</summary>
+    Exploded,
+
+    /// <summary>A piece or the item on its way to its place.</summary>
+    Insert,
 }
 
 /// <summary>A figure as asked for in the content.</summary>
-/// <param name="Subject">The part it shows, by id; empty for the finished thing.</param>
+/// <param name="Subject">The part it shows, by id, or <c>item</c> where that goes in; empty for the finished thing.</param>
 /// <param name="Show">What of it.</param>
 /// <param name="Emphasise">Kinds of panels to point out: <c>gusset</c>.</param>
 /// <param name="Caption">The caption as Markdown in one line; empty for the computed one.</param>
 /// <param name="Place">Where it is asked for.</param>
 public sealed record FigureSource(string Subject, FigureShow Show, IReadOnlyList<string> Emphasise, string Caption, Place Place)
 {
+    /// <summary>What links call it: <c>waste</c> for <c>#figure-waste</c>; empty for a figure that nothing refers to.</summary>
+    public string Name { get; init; } = "";
+
     /// <summary>For <see cref="FigureShow.Folded"/>: how far it is folded, above 0 to 1.</summary>
     public double Folded { get; init; } = 1;
 }

@@ -19,6 +19,9 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
     private const double Tallest = 92;
     private const double TallestWide = 130;
     private const double Gap = 7;
+
+    // A page too narrow for a drawing with words beside it.
+    private const double Narrow = 130;
     private const double Between = 1.2;
 
     /// <summary>The pages still without their numbers.</summary>
@@ -66,7 +69,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var y = top + heading.Ascent + heading.Descent + 3;
 
         // A drawing of many tiles takes the whole width, with the words below it.
-        var wide = plan.Tiles.Count > 4;
+        var wide = plan.Tiles.Count > 4 || frame.Right - frame.Left < Narrow;
         var width = (frame.Right - frame.Left) * (wide ? 1 : 0.56);
         var bounds = TileMap.Bounds(plan);
         var points = Math.Clamp(styles.Scale.Small + 1, 8.5, 9.5);
@@ -77,7 +80,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var below = Words(frame.Right - frame.Left);
         var taken = wide ? below.Sum(lines => (lines.Count * leading) + Between) + 4 : 0;
         var tallest = Math.Min(wide ? TallestWide : Tallest, Math.Max(30, frame.Area.Height - (y - top) - taken - 2));
-        var scale = Math.Min(0.5, Math.Min((width - 2) / bounds.Width, tallest / bounds.Height));
+        var scale = Math.Min(wide ? 0.7 : 0.5, Math.Min((width - 2) / bounds.Width, tallest / bounds.Height));
         var board = new Board();
         DrawWhole(board, plan, seams, steps, frame.Left, y, scale);
         contents.Add(new FixedContent(
@@ -177,41 +180,50 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         }
     }
 
-    // The number of the step on the page that is laid down in it, with an arrow to the seam.
+    // The number of the step on the page that is laid down in it, with an arrow to the seam. Very small drawings have room
+    // for a small one, or for none; the words say it too.
     private void DrawOrder(Board board, Segment seam, bool upright, string number)
     {
-        const double Radius = 2.3;
+        const double Clear = 0.6;
         var styles = job.Styles;
-        var label = new Label([number], styles.Text.Bold, Math.Max(6.5, styles.Scale.Drawing), styles.Language);
         Point Away(double part, double by) => seam.At(part) + (upright ? new Point(by, 0) : new Point(0, by));
-        (double Part, double Far) best = (0.5, 9);
-        var least = double.MaxValue;
-        foreach (var far in new[] { 9.0, 7, 11, 6, 14 })
+        Segment[] Sides(double part, double from, double to)
         {
-            for (var step = 0; step <= 32; step++)
-            {
-                // From the middle outwards, to both sides in turn.
-                var part = 0.5 + (0.014 * ((step + 1) / 2) * (step % 2 == 0 ? 1 : -1) * 2);
-                var (tip, end) = (Away(part, 0.6), Away(part, far));
-                var shaft = new Segment(Away(part, 1), end);
-                var cost = (board.Room.IsFree(Box.Around(end.X, end.Y, 2 * Radius, 2 * Radius).Grown(0.3)) ? 0 : 8)
-                    + (board.Room.IsClear(new Segment(tip, end)) ? 0 : 8)
-                    + board.Room.Crossings(shaft) + (Math.Abs(far - 9) * 0.1);
-                if (cost < least)
-                    (best, least) = ((part, far), cost);
-            }
+            var aside = upright ? new Point(0, Clear) : new Point(Clear, 0);
+            return [new(Away(part, from) - aside, Away(part, to) - aside), new(Away(part, from) + aside, Away(part, to) + aside)];
         }
 
-        var (to, at) = (Away(best.Part, 0.6), Away(best.Part, best.Far));
-        var foot = Away(best.Part, best.Far - Radius);
-        var colour = styles.Palette.Accent;
-        board.Mark(PathBuilder.Line(foot.X, foot.Y, to.X, to.Y), new Stroke(colour, styles.Lines.FoldWidth));
-        board.Solid(Arrow.Head(to, at, 3.4), colour);
-        board.Solid(PathBuilder.Circle(at.X, at.Y, Radius), Colour.White);
-        board.Mark(PathBuilder.Circle(at.X, at.Y, Radius), new Stroke(colour, styles.Lines.FoldWidth));
-        board.Room.Take(Box.Around((to.X + at.X) / 2, (to.Y + at.Y) / 2, Math.Abs(to.X - at.X) + 1.4, Math.Abs(to.Y - at.Y) + 1.4));
-        board.Write(label, at.X, at.Y, styles.Palette.Text);
-        board.Room.Take(Box.Around(at.X, at.Y, 2 * Radius, 2 * Radius));
+        foreach (var (radius, points) in new[] { (2.3, Math.Max(6.5, styles.Scale.Drawing)), (1.8, 6.5) })
+        {
+            (double Part, double Far)? best = null;
+            var least = double.MaxValue;
+            foreach (var far in new[] { 9.0, 7, 11, 6, 14, 5, 4.2, 17 })
+            {
+                for (var step = 0; step <= 32; step++)
+                {
+                    // From the middle outwards, to both sides in turn.
+                    var part = 0.5 + (0.028 * ((step + 1) / 2) * (step % 2 == 0 ? 1 : -1));
+                    var end = Away(part, far);
+                    var cost = board.Room.Crossings(new Segment(Away(part, 1), end)) + (Math.Abs(far - 9) * 0.1) + (step * 0.01);
+                    if (cost >= least || !board.Room.IsFree(Box.Around(end.X, end.Y, 2 * radius, 2 * radius).Grown(0.3)) || !Sides(part, Clear, far).All(board.Room.IsClear))
+                        continue;
+                    (best, least) = ((part, far), cost);
+                }
+            }
+
+            if (best is not { } found)
+                continue;
+            var (to, foot, at) = (Away(found.Part, Clear), Away(found.Part, found.Far - radius), Away(found.Part, found.Far));
+            var colour = styles.Palette.Accent;
+            board.Mark(PathBuilder.Line(foot.X, foot.Y, to.X, to.Y), new Stroke(colour, styles.Lines.FoldWidth));
+            board.Solid(Arrow.Head(to, at, Math.Min(3.4, found.Far - radius - Clear)), colour);
+            board.Solid(PathBuilder.Circle(at.X, at.Y, radius), Colour.White);
+            board.Mark(PathBuilder.Circle(at.X, at.Y, radius), new Stroke(colour, styles.Lines.FoldWidth));
+            board.Write(new Label([number], styles.Text.Bold, points, styles.Language), at.X, at.Y, styles.Palette.Text);
+            board.Room.Take(Box.Around((to.X + at.X) / 2, (to.Y + at.Y) / 2, Math.Abs(to.X - at.X) + (2 * Clear), Math.Abs(to.Y - at.Y) + (2 * Clear)));
+            board.Room.Take(Box.Around(at.X, at.Y, 2 * radius, 2 * radius));
+            return;
+        }
     }
 
     private sealed record JoiningStep(string Name, IReadOnlyList<Seam> Joins);

@@ -24,7 +24,7 @@ internal static class Lines
             var word = Lettering.Set(words[i], face, size, language).Width;
             if (i > start && used + space + word > width(lines.Count))
             {
-                lines.Add(Lettering.Set(string.Join(' ', words[start..i]), face, size, language));
+                lines.Add(Lettering.Set(string.Join(' ', words[start..i]), face, size, language).GoingOn());
                 (start, used) = (i, word);
             }
             else

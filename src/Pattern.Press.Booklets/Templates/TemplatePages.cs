@@ -1,4 +1,5 @@
 using System.Globalization;
+using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Plans.Tiling;
 using Pattern.Press.Typesetting.Blocks;
@@ -18,6 +19,19 @@ public static class TemplatePages
     /// <see cref="TemplatePage.FootRoom"/>. A bar of 2 in stands upright in it.
     /// </summary>
     public const double FootRoom = 53;
+
+    /// <summary>
+    /// The least width of what the printer reaches, in millimetres, so that the words have room beside the scale check; for
+    /// <see cref="TemplatePage.LeastWidth"/>.
+    /// </summary>
+    public const double LeastWidth = 106;
+
+    /// <summary>The page that templates of a booklet are laid over.</summary>
+    public static TemplatePage PageOf(PaperSize paper, double margin)
+    {
+        ArgumentNullException.ThrowIfNull(paper);
+        return new TemplatePage(paper.Size.Width.Millimetres, paper.Size.Height.Millimetres, margin, HeadRoom, FootRoom) { LeastWidth = LeastWidth };
+    }
 
     // Before the number of a template page.
     internal const string LabelPrefix = "T";

@@ -16,6 +16,9 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
     // Words along a fold stand apart from the names of panels where they can.
     private static readonly double[] WordsClear = [0.85, 0.3];
 
+    // What is seen ends where the page ends, but a line along its very edge must not be lost to rounding.
+    private readonly Box _seen = shows.Grown(1e-7);
+
     /// <summary>Where a template that may be turned lies when its top-left corner is at a point.</summary>
     public static Placing PlacingOf(Piece piece, bool turned, double x, double y) => new(1, x, y, turned, piece.Sheet.Height.Millimetres);
 
@@ -42,14 +45,14 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
         foreach (var fold in piece.Folds)
         {
             var line = placing.Put(fold.From, fold.To);
-            if (line.Within(shows) is { Length: > 1e-6 } seen)
+            if (line.Within(_seen) is { Length: > 1e-6 } seen)
                 board.Line(seen, StrokeOf(fold, line.Length, styles.Lines));
         }
 
         foreach (var cut in piece.Cuts)
         {
             var whole = new Edge(placing.Put(cut.From), placing.Put(cut.To), cut.Bulge);
-            foreach (var seen in Stretches.Within(whole, shows))
+            foreach (var seen in Stretches.Within(whole, _seen))
             {
                 board.Mark(Stretches.Path(seen), styles.Lines.CutStroke);
                 var points = Shape.Line(seen);
@@ -113,7 +116,7 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
     {
         foreach (var side in SheetSides())
         {
-            if (side.Within(shows) is { Length: > 1e-6 } seen)
+            if (side.Within(_seen) is { Length: > 1e-6 } seen)
                 board.Line(seen, DrawingStrokes.Sheet(styles.Lines));
         }
     }

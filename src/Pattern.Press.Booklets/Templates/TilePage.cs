@@ -14,10 +14,14 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
 {
     private const double MapWidth = 34;
 
+    // Where there is no room for letters of the usual size.
+    private const double SmallLetter = 7;
+
     // How far beside the seam and along it a mark's letter may stand, the best first.
     private static readonly (double Away, double Along)[] LetterPlaces =
     [
         (4.6, -2.8), (4.6, 2.8), (3.6, -4), (3.6, 4), (2.4, -5.6), (2.4, 5.6), (6, -2.8), (6, 2.8), (6.4, 0), (5, -4.8), (5, 4.8),
+        (2.4, -6.3), (2.4, 6.3), (2, -6.5), (2, 6.5), (7.2, -3), (7.2, 3), (7.6, 0),
     ];
 
     public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
@@ -43,7 +47,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
             frame.Line(words.Say("template.place", ("row", TileNames.Row(tile)), ("column", TileNames.Column(tile))));
         foreach (var seam in mine)
             frame.Line(Joins(seam));
-        frame.Line(words.Say("template.cut", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)), ("stock", job.StockName(part))));
+        frame.Line(Cut());
         frame.Line(words.Say(part.Piece.Waste.Count > 0 ? "template.sheet" : "template.size", ("size", job.SizeOf(part))));
         frame.Line(words.Say(part.Kind == PartKind.Mat ? "template.side_mat" : "template.side"));
         var drawing = Drawing(frame, mine, out var arrows);
@@ -54,6 +58,14 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
     }
 
     private string Count => plan.Tiles.Count.ToString(CultureInfo.InvariantCulture);
+
+    private string Cut()
+    {
+        var (count, stock) = (plan.Cut.ToString(CultureInfo.InvariantCulture), job.StockName(plan.Part));
+        return job.Plan.Kits > 1
+            ? job.Words.Say("template.cut_kits", ("count", count), ("stock", stock), ("kits", job.Plan.Kits.ToString(CultureInfo.InvariantCulture)))
+            : job.Words.Say("template.cut", ("count", count), ("stock", stock));
+    }
 
     private string Joins(Seam seam)
     {
@@ -151,21 +163,17 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         foreach (var mark in seam.Marks)
         {
             var centre = mark.At + new Point(x, y);
-            var label = new Label([mark.Letter], job.Styles.Text.Bold, Math.Max(8, job.Styles.Scale.Drawing + 1), job.Styles.Language);
-            Point? best = null;
-            foreach (var (away, along) in LetterPlaces)
-            {
-                var at = centre + (seam.Upright ? new Point(side * away, along) : new Point(along, side * away));
-                var box = label.BoxAt(at.X, at.Y).Grown(0.2);
-                best ??= at;
-                if (!shows.Holds(box) || !board.Room.IsFree(box))
-                    continue;
-                best = at;
-                break;
-            }
-
-            if (best is { } place)
-                board.Write(label, place.X, place.Y, job.Styles.Palette.Text);
+            (Label Label, Point At, bool Free)[] places =
+            [
+                .. from size in new[] { Math.Max(8, job.Styles.Scale.Drawing + 1), SmallLetter }
+                   let label = new Label([mark.Letter], job.Styles.Text.Bold, size, job.Styles.Language)
+                   from place in LetterPlaces
+                   let at = centre + (seam.Upright ? new Point(side * place.Away, place.Along) : new Point(place.Along, side * place.Away))
+                   let box = label.BoxAt(at.X, at.Y).Grown(0.2)
+                   select (label, at, shows.Holds(box) && board.Room.IsFree(box)),
+            ];
+            var best = places.FirstOrDefault(place => place.Free, places[0]);
+            board.Write(best.Label, best.At.X, best.At.Y, job.Styles.Palette.Text);
         }
     }
 

@@ -33,8 +33,8 @@ public sealed record PaperSize(string Id, string Name, Size Size)
     public static PaperSize? Find(string id) =>
         All.FirstOrDefault(size => size.Id.Equals(id.Trim(), StringComparison.OrdinalIgnoreCase));
 
-    /// <summary>The least sides of a paper of any other size: 5 × 7 in, a size that photographs are printed on.</summary>
-    public static Size Least { get; } = new(Length.FromInches(5), Length.FromInches(7));
+    /// <summary>The least sides of a paper of any other size, about those of A5 and of half a Letter sheet: less has no room for a table.</summary>
+    public static Size Least { get; } = new(Length.FromInches(5.5m), Length.FromInches(8));
 
     /// <summary>The greatest side of a paper of any other size, wider than the rolls of large plotters (from memory).</summary>
     public static Length Most { get; } = Length.FromMillimetres(2000);

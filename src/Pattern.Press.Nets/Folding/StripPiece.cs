@@ -51,7 +51,7 @@ public sealed record StripPiece(Piece Piece, IReadOnlySet<Fold> Rulings, IReadOn
                 Folds = folds,
                 GlueAreas = [.. piece.GlueAreas.SelectMany(glue => strips[glue.Panel].Count == 1
                     ? [glue]
-                    : strips[glue.Panel].Select(strip => new GlueArea(strip.Name, strip.Outline, glue.Side)))],
+                    : strips[glue.Panel].Where(strip => Overlap.Area(strip.Outline, glue.Outline) > strip.Outline.Area / 2).Select(strip => new GlueArea(strip.Name, strip.Outline, glue.Side)))],
             };
             return new StripPiece(refined, rulings, closing);
         }

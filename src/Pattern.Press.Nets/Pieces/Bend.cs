@@ -4,7 +4,10 @@ namespace Pattern.Press.Nets;
 /// How a panel is rolled or bowed: everything made of paper bends along straight lines that do not cross. It is given by as
 /// many of those lines as show the shape, in order across the panel; between two of them it is taken as flat.
 /// </summary>
-/// <remarks>The strip that the fold to the panel's parent starts from stays where the fold puts it; the others turn from it.</remarks>
+/// <remarks>
+/// The strip that the middle of the fold to the panel's parent lies on stays where the fold puts it, in the first panel the
+/// strip in the middle; the others turn from it.
+/// </remarks>
 /// <param name="Rulings">The lines, from one side of the panel to the other, each from edge to edge.</param>
 public sealed record Bend(IReadOnlyList<Ruling> Rulings)
 {

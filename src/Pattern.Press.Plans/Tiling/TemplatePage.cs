@@ -12,6 +12,9 @@ namespace Pattern.Press.Plans.Tiling;
 /// <param name="FootRoom">Kept free along the bottom of the printable area, whichever way the page lies.</param>
 public sealed record TemplatePage(double Width, double Height, double Margin, double HeadRoom, double FootRoom)
 {
+    /// <summary>The least width of the printable area that what stands in head and foot needs; a page laid so that it has less is not used.</summary>
+    public double LeastWidth { get; init; }
+
     /// <summary>What the printer reaches.</summary>
     /// <param name="lying">Whether the page lies on its long side.</param>
     public PageArea Printable(bool lying) => lying

@@ -8,6 +8,9 @@ public sealed record TilePlan
     /// <summary>What is drawn.</summary>
     public required Part Part { get; init; }
 
+    /// <summary>How many are cut from this template: a kit's, or those of several kits.</summary>
+    public required int Cut { get; init; }
+
     /// <summary>Whether the template is turned clockwise by a quarter before it is laid over the pages.</summary>
     public required bool Turned { get; init; }
 

@@ -98,6 +98,7 @@ internal sealed record MatDefinition(
     IMatShape Shape,
     Formula Width,
     Formula Height,
+    Formula? Sides,
     Hand Hand,
     string For,
     string Goes,

@@ -36,7 +36,8 @@ public static class TemplateProof
             var found = templates.Where(template => template.Name == name || template.Name == part.Piece.Name).ToArray();
             Assert.True(found.Length == 1, $"“{name}” is there {found.Length} times among {string.Join(", ", templates.Select(template => template.Name))}.");
             templates.Remove(found[0]);
-            Assert.Empty(ModelLines.Differences(found[0].Lines, ModelLines.Of(part.Piece)));
+            var differences = ModelLines.Differences(found[0].Lines, ModelLines.Of(part.Piece));
+            Assert.True(differences.Count == 0, $"{name}: {string.Join("; ", differences.Take(4))}");
             SaysHowManyOfWhatSize(part, expected, found[0]);
         }
 

@@ -176,8 +176,7 @@ public class TemplatePagesTests
     private static string Texts(FixedPage page) =>
         string.Join(" ", page.Contents.SelectMany(content => new Reading(content.Items).Texts).Select(text => text.Text));
 
-    private static TemplatePage Page(PaperSize paper, double margin) => new(
-        paper.Size.Width.Millimetres, paper.Size.Height.Millimetres, margin, TemplatePages.HeadRoom, TemplatePages.FootRoom);
+    private static TemplatePage Page(PaperSize paper, double margin) => TemplatePages.PageOf(paper, margin);
 
     private static FixedPart Make(Kit kit, TemplatePage page, double lap, out TemplatePlan plan)
     {

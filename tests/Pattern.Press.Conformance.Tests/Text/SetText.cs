@@ -32,6 +32,12 @@ internal static class SetText
         .Where(found => found.Mark.MarkedContentIdentifier >= 0)
         .ToDictionary(found => (found.Number, found.Mark.MarkedContentIdentifier), found => Said(found.Mark));
 
+    /// <summary>The letters of a file’s marked content, by page, counted from 1, and identifier.</summary>
+    public static Dictionary<(int Page, int Mark), IReadOnlyList<Letter>> Letters(IEnumerable<PdfPage> pages) => pages
+        .SelectMany(page => All(page.GetMarkedContents()).Select(mark => (page.Number, Mark: mark)))
+        .Where(found => found.Mark.MarkedContentIdentifier >= 0)
+        .ToDictionary(found => (found.Number, found.Mark.MarkedContentIdentifier), found => found.Mark.Letters);
+
     /// <summary>What was set in the order of the structure.</summary>
     public static string InReadingOrder(PressDocument document)
     {

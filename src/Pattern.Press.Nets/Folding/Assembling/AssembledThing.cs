@@ -64,9 +64,9 @@ public sealed class AssembledThing
             var shift = part.To is null ? default : shifts.GetValueOrDefault(part.To);
             if (part.To is not null)
             {
-                // Beyond everything that is taken apart the same way already, by a fifth of the thing's size.
+                // Beyond everything that is taken apart the same way already, by two fifths of the thing's size.
                 var way = Direction(part.Leaves);
-                var clear = 0.2 * Size(Closed);
+                var clear = 0.4 * Size(Closed);
                 var reach = placed.SelectMany(one => one.Corners).Max(corner => way.Dot(corner));
                 shift += way * Math.Max(0, reach + clear - copies.SelectMany(one => one.Corners).Min(corner => way.Dot(corner + shift)));
             }
@@ -120,7 +120,10 @@ public sealed class AssembledThing
     private static Pose InPlace(PosedPart part, Pose pose) => pose.Moved(part.Pose!.Root.Motion);
 
     /// <summary>The piece of a part in an opened thing: folded open as a whole, or its flaps folded back.</summary>
-    internal Pose Opened(PosedPart part, double opening)
+    /// <param name="part">The part.</param>
+    /// <param name="opening">How far it is folded when it opens as a whole: 0 flat, 1 closed.</param>
+    /// <param name="flap">How far its flaps are folded when only those open.</param>
+    internal Pose Opened(PosedPart part, double opening, double flap = FlapOpening)
     {
         var piece = part.Pose!.Piece;
         if (part.Part.OpensWholly)
@@ -129,7 +132,7 @@ public sealed class AssembledThing
             return part.Pose;
         var flaps = part.Part.Opens.ToHashSet(StringComparer.Ordinal);
         var angles = part.Pose.Angles;
-        return InPlace(part, Folder.Pose(part.Pose.Strips, hinge => angles[hinge] * (flaps.Contains(part.Pose.Panel(Outer(piece, hinge)).Panel.Kind) ? FlapOpening : 1)));
+        return InPlace(part, Folder.Pose(part.Pose.Strips, hinge => angles[hinge] * (flaps.Contains(part.Pose.Panel(Outer(piece, hinge)).Panel.Kind) ? flap : 1)));
     }
 
     // A fold belongs to the panel that turns, the child.
@@ -219,7 +222,7 @@ public sealed class AssembledThing
     {
         var turned = Math.Abs(Math.Round(part.Turned / 90) % 2) == 1;
         var body = turned ? item!.Turned : item!;
-        if (turned || body.IsRound || host?.Pose is null || part.Places.Count > 1)
+        if (part.Turned != 0 || body.IsRound || host?.Pose is null || part.Places.Count > 1)
             return body;
         var corners = Ground(host).Corners;
         var (across, deep) = (corners.Max(c => c.X) - corners.Min(c => c.X), corners.Max(c => c.Y) - corners.Min(c => c.Y));
@@ -232,13 +235,15 @@ public sealed class AssembledThing
         var pose = part.Pose!;
         if (part.Part.Stands is Stance.AsDrawn or Stance.UpsideDown)
             return pose.Root;
+        if (part.Part.Stands == Stance.OnPanel)
+            return pose.Panels.First(panel => panel.Panel.Kind == part.Part.StandsOn);
         var level = pose.Panels.Where(panel => panel.Panel.Role == PanelRole.Panel && Math.Abs(panel.Facing.Z) > 0.99).ToList();
         return level.Count == 0 ? pose.Root : level.MinBy(panel => panel.Corners[0].Z)!;
     }
 
     private static Vector3d MiddleOf(PosedPart host) => host.Pose is null
         ? host.Foot
-        : host.Part.Stands == Stance.OnEdge ? MiddleOf(host.Corners.ToList()) : Ground(host).At(Ground(host).Panel.Outline.Centroid);
+        : host.Part.Stands == Stance.OnEdge && host.Pose.Panels.Count(panel => panel.Panel.Role == PanelRole.Panel) > 1 ? MiddleOf(host.Corners.ToList()) : Ground(host).At(Ground(host).Panel.Outline.Centroid);
 
     private static Vector3d MiddleOf(List<Vector3d> corners) => new(
         (corners.Min(c => c.X) + corners.Max(c => c.X)) / 2, (corners.Min(c => c.Y) + corners.Max(c => c.Y)) / 2, corners.Min(c => c.Z));
@@ -279,7 +284,7 @@ public sealed class AssembledThing
             pose = part.Stands switch
             {
                 Stance.UpsideDown => pose.Moved(RigidMotion.Turn(default, Vector3d.UnitX, 180)),
-                Stance.OnEdge => pose.Moved(RigidMotion.Turn(default, Vector3d.UnitX, 90)),
+                Stance.OnEdge => pose.Moved(Upright(pose)),
                 Stance.OnPanel => pose.Moved(Onto(pose.Panels.First(panel => panel.Panel.Kind == part.StandsOn))),
                 _ => pose,
             };
@@ -287,6 +292,25 @@ public sealed class AssembledThing
                 pose = pose.Moved(RigidMotion.Turn(default, Vector3d.UnitZ, part.Turned));
             var down = new PosedPart(part, 0, pose, null, default);
             return new Standing(pose.Moved(RigidMotion.By(-MiddleOf(down) with { Z = 0 })));
+        }
+
+        // A ring, such as a shade or a cup, stands on its rim: all its panels lean alike then. Anything else stands with its
+        // first panel upright.
+        private static RigidMotion Upright(Pose pose)
+        {
+            var usual = RigidMotion.Turn(default, Vector3d.UnitX, 90);
+            var facings = pose.Panels.Where(panel => panel.Panel.Role == PanelRole.Panel).Select(panel => panel.Facing).ToList();
+            if (facings.Count < 3)
+                return usual;
+            var axis = (facings[facings.Count / 3] - facings[0]).Cross(facings[2 * facings.Count / 3] - facings[0]);
+            if (axis.Length < 1e-6)
+                return usual;
+            axis = axis.Unit * (axis.Y < 0 ? -1 : 1);
+            var lean = axis.Dot(facings[0]);
+            if (facings.Exists(facing => Math.Abs(facing.Dot(axis) - lean) > 1e-6))
+                return usual;
+            var turn = axis.Cross(Vector3d.UnitZ);
+            return turn.Length < 1e-9 ? usual : RigidMotion.Turn(default, turn, Math.Atan2(turn.Length, axis.Z) * 180 / Math.PI);
         }
 
         // The least turn that makes the panel's facing side look up; the front stays in front.

@@ -30,7 +30,7 @@ internal static class ItemProofs
         if (Least(items, item => ItemRoom.Above(item.Item!, item.Foot, all)) is { } above)
             yield return Proof(FoldingProofKind.RoomAboveItem, above, 0);
 
-        var open = beside.Select(part => part.Part.OpensWholly || part.Part.Opens.Count > 0 ? work.Thick(part, work.Thing.Opened(part, 0.5)) : null).ToList();
+        var open = beside.Select(part => part.Part.OpensWholly || part.Part.Opens.Count > 0 ? work.Thick(part, work.Thing.Opened(part, 0.5, 0)) : null).ToList();
         var passes = BestWay(work, beside, slabs => Least(items, item => ItemRoom.Passing(item.Item!, item.Foot, item.Part.Leaves, slabs)), open);
         if (passes is not null)
             yield return Proof(FoldingProofKind.ItemPassesOpening, passes, 0);

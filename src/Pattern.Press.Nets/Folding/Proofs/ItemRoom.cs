@@ -7,6 +7,9 @@ internal sealed record ItemRoom(double Room, string Panel)
 {
     private const double Hair = 1e-6;
 
+    // A circle is taken as the polygon around it with so many sides.
+    private const int RoundSides = 24;
+
     /// <summary>
     /// The shortest distance sideways from a standing item to any panel beside it, thickness taken off; null when nothing
     /// is beside it.
@@ -39,6 +42,12 @@ internal sealed record ItemRoom(double Room, string Panel)
             {
                 corners = ConvexClip.Keep(corners, way, Hair - half);
                 corners = ConvexClip.Keep(corners, -way, Hair - half);
+            }
+
+            for (var i = 0; item.IsRound && i < RoundSides; i++)
+            {
+                var (sine, cosine) = Math.SinCos(i * 2 * Math.PI / RoundSides);
+                corners = ConvexClip.Keep(corners, new Vector3d(cosine, sine, 0), Hair - (item.Width / 2));
             }
 
             if (corners.Count == 0)

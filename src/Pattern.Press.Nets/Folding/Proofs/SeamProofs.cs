@@ -3,6 +3,8 @@ namespace Pattern.Press.Nets.Folding.Proofs;
 /// <summary>Proves that what is glued or tucked lies where it should.</summary>
 internal static class SeamProofs
 {
+    private const double PlayBetweenPieces = 0.8;
+
     public static IEnumerable<FoldingProof> Of(KitProofs.Working work)
     {
         var byPiece = work.Seams.ToLookup(seam => seam.Part.Part.Part, StringComparer.Ordinal);
@@ -29,11 +31,14 @@ internal static class SeamProofs
     // Planes may be apart by the layers between them: twice the card, and where the other piece begins its card and mats.
     private static FoldingProof Flat(string piece, List<FoundSeam> seams, KitProofs.Working work)
     {
-        var limit = (2 * work.Thickest) + 0.05;
-        var worst = seams.MaxBy(seam => Away(seam, work))!;
+        var worst = seams.MaxBy(seam => Away(seam, work) - Play(seam))!;
+        var limit = (2 * work.Thickest) + 0.05 + Play(worst);
         var (found, holds) = (Away(worst, work), Away(worst, work) <= limit);
         return new(FoldingProofKind.SeamsLieFlat, piece, found, limit, holds, holds ? [] : Names(worst)) { Other = OtherOf(worst) };
     }
+
+    // A tab on another piece, such as a divider's, is pressed across the play that the piece needs to go in.
+    private static double Play(FoundSeam seam) => seam.Other is null || seam.Other == seam.Part ? 0 : PlayBetweenPieces;
 
     private static FoldingProof Inside(string piece, List<FoundSeam> seams, KitProofs.Working work)
     {
