@@ -1,4 +1,5 @@
 using Pattern.Press.Measure;
+using Pattern.Press.Nets.Folding.Proofs;
 
 namespace Pattern.Press.Booklets.Composing;
 
@@ -21,8 +22,21 @@ internal static class Proofs
                     : Number(here.Least, context.Primary.Kit.Ruler);
                 return $"{(here.Holds ? "holds" : "FAILS")}: {here.Name}: {both}; needed {least}.";
             }),
-            .. FoldedPieces.Lines(context.Folding),
+            .. new ProofTexts(context).All().Select(proof => Line(proof, Column(context))),
         ];
+    }
+
+    private static string Line(ProofText proof, string column)
+    {
+        var verdict = proof.Verdict switch
+        {
+            Verdict.Holds => "holds",
+            Verdict.Doubtful => "look",
+            _ => "FAILS",
+        };
+        var found = proof.Found.There.Length > 0 ? $"{proof.Found.Here} ({column} {proof.Found.There})" : proof.Found.Here;
+        var limit = proof.Limit.Here.Length > 0 ? $"; needed {proof.Limit.Here}" : "";
+        return $"{verdict}: {proof.What}: {found}{limit}.";
     }
 
     private static string Column(BookletContext context) => context.Source.Primary == UnitSystem.Metric ? "inch column" : "metric column";

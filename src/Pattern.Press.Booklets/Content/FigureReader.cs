@@ -25,6 +25,25 @@ public static class FigureReader
         return Show(written) is { } show ? Make(null, show, piece, [], "", written.Place, problems) : null;
     }
 
+    /// <summary>The kinds of steps, each with the figure that it has when none is asked for.</summary>
+    public static IReadOnlyList<(string Kind, FigureShow Show)> Kinds { get; } =
+    [
+        ("cut", FigureShow.Sheet), ("score", FigureShow.Scores), ("trim", FigureShow.Waste), ("fold", FigureShow.Folds), ("glue", FigureShow.Glue),
+        ("decorate", FigureShow.Mats), ("assemble", FigureShow.Insert), ("finish", FigureShow.Finished),
+    ];
+
+    /// <summary>The figure of a step that says what is done in it but asks for none; null after noting problems.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="piece">The step's piece; null when it names none.</param>
+    /// <param name="problems">Where problems go.</param>
+    public static FigureSource? OfKind(YamlItem kind, string? piece, Problems problems)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        if (kind.AsChoice([.. Kinds.Select(known => known.Kind)]) is not { } word)
+            return null;
+        return Make(null, Kinds.First(known => known.Kind == word).Show, piece, [], "", kind.Place, problems);
+    }
+
     /// <summary>Reads a figure from its keys.</summary>
     public static FigureSource? Read(YamlMap map, string? piece, Problems problems)
     {
@@ -68,11 +87,11 @@ public static class FigureReader
 
     private static FigureSource? Make(YamlItem? of, FigureShow show, string? piece, IReadOnlyList<string> emphasise, string caption, Place place, Problems problems)
     {
-        if (show == FigureShow.Finished)
+        if (show is FigureShow.Finished or FigureShow.Closed or FigureShow.Open or FigureShow.Exploded)
         {
             if (of is null)
                 return new FigureSource("", show, emphasise, caption, place);
-            problems.Error(of.Place, "“finished” shows the whole thing, not one part of it.", "Leave “of” out, or write “show: folded”.");
+            problems.Error(of.Place, $"“{Shows[(int)show]}” shows the whole thing, not one part of it.", "Leave “of” out, or write “show: folded”.");
             return null;
         }
 

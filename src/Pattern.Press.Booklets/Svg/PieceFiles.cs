@@ -1,3 +1,4 @@
+using Pattern.Press.Measure;
 using System.Globalization;
 using Pattern.Press.Booklets.Composing;
 using Pattern.Press.Booklets.Figures;
@@ -28,8 +29,9 @@ internal static class PieceFiles
         {
             var stock = source.Stocks.TryGetValue(part.Stock, out var known) ? known.Name : part.Stock;
             var cut = context.Phrases.Format("template.cut", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)), ("stock", stock));
-            var size = context.Phrases.Format("template.size", ("size", AlternativeText.SizeText(part.Piece.Sheet, kit.Ruler, new PhraseFigureWords(context.Phrases))));
-            var side = part.Kind == PartKind.Piece ? context.Phrases["template.side"] : context.Phrases["template.side_shared"];
+            var written = new PhraseFigureWords(context.Phrases).Number(LengthFormat.Format(part.Piece.Sheet, kit.Ruler));
+            var size = context.Phrases.Format("template.size", ("size", written));
+            var side = part.Kind == PartKind.Piece ? context.Phrases["template.side"] : context.Phrases["template.side_mat"];
             return $"{cut} {size} {side}";
         }
     }

@@ -39,13 +39,14 @@ internal static class PreviewCommand
                 return UsualWidth;
             },
         };
-        var paper = Shared.Paper();
-        var theme = Shared.Theme();
+        var print = new PrintOptions();
         var into = Shared.Out();
-        var command = new Command("preview", "Makes pictures (PNG) of pages: those that are named, or the cover and all pages small.") { folder, pages, width, paper, theme, into };
+        var command = new Command("preview", "Makes pictures (PNG) of pages: those that are named, or the cover and all pages small.") { folder, pages, width };
+        print.AddTo(command);
+        command.Options.Add(into);
         command.SetAction(parsed => Preview(
             parsed.GetValue(folder)!,
-            new BuildOptions { Papers = parsed.GetValue(paper) ?? [], Theme = parsed.GetValue(theme), FirstPaperOnly = true },
+            print.Of(parsed) with { FirstPaperOnly = true },
             parsed.GetValue(pages) ?? [],
             parsed.GetValue(width),
             parsed.GetValue(into)!,

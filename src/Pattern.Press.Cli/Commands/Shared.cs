@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Pattern.Press.Measure;
 
 namespace Pattern.Press.Cli.Commands;
 
@@ -10,44 +9,6 @@ internal static class Shared
     public static Argument<string> Folder() => new("FOLDER")
     {
         Description = "The booklet's folder: it holds booklet.md and a folder of steps.",
-    };
-
-    /// <summary>The papers to print on.</summary>
-    public static Option<PaperSize[]> Paper()
-    {
-        var option = new Option<PaperSize[]>("--paper")
-        {
-            Description = $"A paper to print on, instead of those the booklet names; may be given several times. One of {string.Join(", ", PaperSize.All.Select(paper => paper.Id))}.",
-            HelpName = "NAME",
-            AllowMultipleArgumentsPerToken = false,
-            CustomParser = result =>
-            {
-                var papers = new List<PaperSize>();
-                foreach (var token in result.Tokens)
-                {
-                    if (PaperSize.Find(token.Value) is { } paper)
-                    {
-                        if (!papers.Contains(paper))
-                            papers.Add(paper);
-                    }
-                    else
-                    {
-                        result.AddError($"“{token.Value}” is not a paper known here. Write one of {string.Join(", ", PaperSize.All.Select(known => known.Id))}.");
-                    }
-                }
-
-                return [.. papers];
-            },
-        };
-        option.CompletionSources.Add(_ => PaperSize.All.Select(paper => new System.CommandLine.Completions.CompletionItem(paper.Id)));
-        return option;
-    }
-
-    /// <summary>The theme.</summary>
-    public static Option<string?> Theme() => new("--theme")
-    {
-        Description = "A theme, instead of the one the booklet names: handout or market.",
-        HelpName = "NAME",
     };
 
     /// <summary>The folder to write to.</summary>

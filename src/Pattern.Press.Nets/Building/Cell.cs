@@ -29,6 +29,9 @@ public sealed record Cell
     /// <summary>How much is cut off at both ends, beside the fold it hangs on, so that it folds in freely; 0 or more.</summary>
     public Length Relief { get; init; }
 
+    /// <summary>Rounded corners, notches and holes.</summary>
+    public PanelShape Shape { get; init; } = PanelShape.Plain;
+
     /// <summary>Set when cells of this letter are split along a diagonal.</summary>
     public CellDiagonal? Diagonal { get; init; }
 

@@ -6,15 +6,15 @@ internal static class CutLines
     public static IReadOnlyList<Edge> Of(IReadOnlyList<Panel> panels, IReadOnlyList<Fold> folds)
     {
         var work = new LineWork(
-            panels.SelectMany(panel => panel.Outline.Edges),
+            panels.SelectMany(panel => panel.Loops).SelectMany(loop => loop.Edges),
             folds.SelectMany(fold => new[] { fold.From, fold.To }));
-        var scores = folds.Select(fold => new Edge(fold.From, fold.To)).ToArray();
+        var scores = folds.Select(fold => fold.Line).ToArray();
         var lines = new List<Edge>();
         var seen = new List<LineWork.Stretch>();
         foreach (var stretch in work.Stretches)
         {
             var edge = work.EdgeOf(stretch);
-            if (seen.Exists(stretch.IsReverseOf) || (!edge.IsArc && scores.Any(score => score.DistanceTo(edge.Middle) < LineWork.Tolerance)))
+            if (seen.Exists(stretch.IsReverseOf) || scores.Any(score => score.IsArc == edge.IsArc && score.DistanceTo(edge.Middle) < LineWork.Tolerance))
                 continue;
             seen.Add(stretch);
             lines.Add(edge);

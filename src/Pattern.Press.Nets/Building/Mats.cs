@@ -42,6 +42,29 @@ public static class Mats
         return Mat(id, name, size, hand == Hand.Left ? left : LineWork.Tidied(left.MirroredAt(length / 2).Edges));
     }
 
+    /// <summary>A regular polygon, one side level at the bottom.</summary>
+    /// <param name="id">The piece's id.</param>
+    /// <param name="name">The piece's name.</param>
+    /// <param name="sides">How many sides it has: a whole number from 3 to 60.</param>
+    /// <param name="side">How long each is; above 0.</param>
+    /// <param name="ruler">The ruler that the sheet it is cut from lies on.</param>
+    /// <exception cref="NetException">That is no polygon.</exception>
+    public static Piece RegularPolygon(string id, string name, double sides, Length side, Ruler ruler)
+    {
+        if (sides is not (>= 3 and <= 60) || sides != Math.Floor(sides))
+            throw new NetException(id, ["A polygon has a whole number of sides, from 3 to 60."]);
+        RefuseFlat(id, new Size(side, side));
+        var outline = Polygons.Regular((int)sides, side.Millimetres);
+        var bounds = outline.Bounds;
+        return Mat(
+            id,
+            name,
+            new Size(Up(bounds.Width), Up(bounds.Height)),
+            LineWork.Tidied(Motion.By(new Point(-bounds.Left, -bounds.Top)).Apply(outline).Edges));
+
+        Length Up(double extent) => ruler.Round(Length.FromMillimetres(extent), Rounding.Up);
+    }
+
     private static Piece Mat(string id, string name, Size size, Outline outline) => new PieceAssembly
     {
         Id = id,

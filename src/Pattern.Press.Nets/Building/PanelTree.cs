@@ -25,6 +25,9 @@ public sealed record PanelTree
     /// <summary>The other panels; in any order.</summary>
     public IReadOnlyList<HangingPanel> Hanging { get; init; } = [];
 
+    /// <summary>Folds between panels that come to lie side by side.</summary>
+    public IReadOnlyList<TreeJoin> Joins { get; init; } = [];
+
     /// <summary>The ruler that the sides of the sheet lie on; they are rounded up to it.</summary>
     public required Ruler Ruler { get; init; }
 
@@ -40,11 +43,15 @@ public sealed record PanelTree
         var placed = Placed(reasons);
         Refuse(reasons);
 
-        var bounds = placed.Values.Select(outline => outline.Bounds).Aggregate((all, next) => all.With(next));
-        var shift = Motion.By(new Point(Margin.Millimetres - bounds.Left, Margin.Millimetres - bounds.Top));
-        var outlines = placed.ToDictionary(
-            pair => pair.Key, pair => LineWork.Tidied(shift.Apply(pair.Value).Edges), StringComparer.Ordinal);
         TreePanel[] panels = [Root, .. Hanging.Select(hanging => hanging.Panel)];
+        var bounds = panels.Select(panel => placed[panel.Name].Apply(panel.Outline).Bounds).Aggregate((all, next) => all.With(next));
+        var shift = Motion.By(new Point(Margin.Millimetres - bounds.Left, Margin.Millimetres - bounds.Top));
+        var outlines = panels.ToDictionary(
+            panel => panel.Name, panel => LineWork.Tidied(Put(panel, panel.Outline).Edges), StringComparer.Ordinal);
+        var folds = Hanging.Select(hanging => FoldOf(hanging, shift.Apply(
+            placed[hanging.On].Apply(panels.First(panel => panel.Name == hanging.On).Outline).Edges[hanging.OnEdge]))).ToList();
+        folds.AddRange(Joins.SelectMany(join => Joined(join, panels, outlines, folds, reasons)));
+        Refuse(reasons);
         return new PieceAssembly
         {
             Id = Id,
@@ -52,16 +59,46 @@ public sealed record PanelTree
             Sheet = new Size(Side(bounds.Width), Side(bounds.Height)),
             Root = Root.Name,
             Panels = [.. panels.Select(panel => new Panel(
-                panel.Name, panel.Kind ?? panel.Name, panel.Role, outlines[panel.Name], panel.Note))],
-            Folds = [.. Hanging.Select(hanging => FoldOf(hanging, shift.Apply(placed[hanging.On]
-                .Edges[hanging.OnEdge])))],
-            GlueAreas = [.. panels.Where(panel => panel.Glue is not null)
-                .Select(panel => new GlueArea(panel.Name, outlines[panel.Name], panel.Glue!.Value))],
+                panel.Name, panel.Kind ?? panel.Name, panel.Role, outlines[panel.Name], panel.Note)
+            {
+                Holes = [.. panel.Holes.Select(hole => LineWork.Tidied(Put(panel, hole).Edges))],
+                Bend = panel.Bend is null ? null : new Bend([.. panel.Bend.Rulings.Select(ruling => Bent(panel, ruling))]),
+            })],
+            Folds = folds,
+            GlueAreas = [.. panels.Where(panel => panel.Glue is not null).Select(panel => new GlueArea(
+                panel.Name, panel.GlueOutline is null ? outlines[panel.Name] : LineWork.Tidied(Put(panel, panel.GlueOutline).Edges), panel.Glue!.Value))],
         }.Build();
+
+        Outline Put(TreePanel panel, Outline outline) => shift.Apply(placed[panel.Name].Apply(outline));
+
+        Ruling Bent(TreePanel panel, Ruling ruling) => new(
+            shift.Apply(placed[panel.Name].Apply(ruling.From)), shift.Apply(placed[panel.Name].Apply(ruling.To)), ruling.Angle);
+    }
+
+    private static IEnumerable<Fold> Joined(
+        TreeJoin join, TreePanel[] panels, Dictionary<string, Outline> outlines, List<Fold> folds, List<string> reasons)
+    {
+        var joined = new List<Fold>();
+        foreach (var one in panels.Where(panel => (panel.Kind ?? panel.Name) == join.Kind))
+        {
+            foreach (var other in panels.Where(panel => panel != one && (panel.Kind ?? panel.Name) == join.OtherKind))
+            {
+                foreach (var line in SharedEdges.Between(outlines[one.Name], outlines[other.Name]))
+                {
+                    if (folds.Concat(joined).Any(fold => fold.Line.Middle.DistanceTo(line.Middle) < LineWork.Tolerance))
+                        continue;
+                    joined.Add(new Fold(one.Name, other.Name, line.From, line.To, join.Fold.Direction, join.Fold.Angle) { Bulge = line.Bulge });
+                }
+            }
+        }
+
+        if (joined.Count == 0)
+            reasons.Add($"“{join.Kind}” and “{join.OtherKind}” are to be joined, but nowhere lie side by side.");
+        return joined;
     }
 
     private static Fold FoldOf(HangingPanel hanging, Edge line) =>
-        new(hanging.On, hanging.Panel.Name, line.From, line.To, hanging.Fold.Direction, hanging.Fold.Angle);
+        new(hanging.On, hanging.Panel.Name, line.From, line.To, hanging.Fold.Direction, hanging.Fold.Angle) { Bulge = line.Bulge };
 
     private Length Side(double extent) =>
         Ruler.Round(Length.FromMillimetres(extent) + (Margin * 2), Rounding.Up);
@@ -98,9 +135,10 @@ public sealed record PanelTree
             yield return $"{string.Join(" and ", group.Select(hanging => $"“{hanging.Panel.Name}”"))} hang from the same side {group.Key.OnEdge + 1} of “{group.Key.On}”.";
     }
 
-    private Dictionary<string, Outline> Placed(List<string> reasons)
+    private Dictionary<string, Motion> Placed(List<string> reasons)
     {
-        var placed = new Dictionary<string, Outline>(StringComparer.Ordinal) { [Root.Name] = Root.Outline };
+        var placed = new Dictionary<string, Motion>(StringComparer.Ordinal) { [Root.Name] = Motion.None };
+        var shapes = Hanging.Select(hanging => hanging.Panel).Prepend(Root).ToDictionary(panel => panel.Name, panel => panel.Outline, StringComparer.Ordinal);
         var sides = new Dictionary<string, int>(StringComparer.Ordinal);
         var waiting = Hanging.ToList();
         for (var before = -1; before != waiting.Count;)
@@ -109,7 +147,7 @@ public sealed record PanelTree
             foreach (var hanging in waiting.Where(hanging => placed.ContainsKey(hanging.On)).ToArray())
             {
                 waiting.Remove(hanging);
-                placed.Add(hanging.Panel.Name, Attached(hanging, placed[hanging.On].Edges[hanging.OnEdge], reasons));
+                placed.Add(hanging.Panel.Name, Attached(hanging, placed[hanging.On].Apply(shapes[hanging.On].Edges[hanging.OnEdge]), reasons));
                 if (sides.TryGetValue(hanging.On, out var taken) && taken == hanging.OnEdge)
                     reasons.Add($"“{hanging.Panel.Name}” is to hang from side {hanging.OnEdge + 1} of “{hanging.On}”, by which “{hanging.On}” hangs itself.");
                 sides.Add(hanging.Panel.Name, hanging.ByEdge);
@@ -121,15 +159,15 @@ public sealed record PanelTree
         return placed;
     }
 
-    private static Outline Attached(HangingPanel hanging, Edge on, List<string> reasons)
+    private static Motion Attached(HangingPanel hanging, Edge on, List<string> reasons)
     {
         var by = hanging.Panel.Outline.Edges[hanging.ByEdge];
         var sides = $"side {hanging.ByEdge + 1} of “{hanging.Panel.Name}” and side {hanging.OnEdge + 1} of “{hanging.On}”";
-        if (on.IsArc || by.IsArc)
-            reasons.Add($"A fold is straight, but of {sides} one is curved.");
+        if (on.IsArc != by.IsArc || Math.Abs(on.Bulge + by.Bulge) > LineWork.Tolerance)
+            reasons.Add($"A fold needs two sides that follow the same line, but of {sides} one curves otherwise.");
         else if (Math.Abs(on.Chord - by.Chord) > LineWork.Tolerance)
             reasons.Add($"A fold needs two equal sides, but {sides} are {Millimetres(by.Chord)} mm and {Millimetres(on.Chord)} mm long.");
-        return Motion.Laying(by.To, by.From, on.From, on.To).Apply(hanging.Panel.Outline);
+        return Motion.Laying(by.To, by.From, on.From, on.To);
     }
 
     private static string Millimetres(double length) => length.ToString("0.######", System.Globalization.CultureInfo.InvariantCulture);

@@ -27,10 +27,13 @@ internal sealed record PieceAssembly
         Refuse(Panels.Select(panel => (panel.Name, Problem: SimpleOutline.Problem(panel.Outline)))
             .Where(found => found.Problem is not null)
             .Select(found => $"The panel “{found.Name}” {found.Problem}"));
+        Refuse(Panels.SelectMany(panel => panel.Holes.Select(hole => (panel.Name, Problem: SimpleOutline.Problem(hole))))
+            .Where(found => found.Problem is not null)
+            .Select(found => $"The hole in “{found.Name}” {found.Problem}"));
         Refuse(OverlappingRegions.Problems(
-            [.. Panels.Select(panel => new OverlappingRegions.Region($"“{panel.Name}”", [panel.Outline]))]));
+            [.. Panels.Select(panel => new OverlappingRegions.Region($"“{panel.Name}”", panel.Loops))]));
 
-        var sides = Panels.SelectMany(panel => panel.Outline.Edges).ToArray();
+        var sides = Panels.SelectMany(panel => panel.Loops).SelectMany(loop => loop.Edges).ToArray();
         var piece = new Piece
         {
             Id = Id,

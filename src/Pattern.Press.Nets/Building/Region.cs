@@ -10,6 +10,9 @@ internal sealed class Region(char letter, Cell cell, int row, int column)
     /// <summary>The outline; shortened when it is trimmed.</summary>
     public required Outline Outline { get; set; }
 
+    /// <summary>Holes in it.</summary>
+    public IReadOnlyList<Outline> Holes { get; set; } = [];
+
     /// <summary>How many folds lie between it and the root; null while nothing holds it.</summary>
     public int? Level { get; set; }
 

@@ -46,6 +46,13 @@ public sealed record ScoredSheet
         Refuse(reasons);
         var hanging = SheetHanging.Of(regions, reasons);
         Refuse(reasons);
+        foreach (var region in regions.Regions)
+        {
+            var hinge = hanging.FirstOrDefault(hinge => hinge.Child == region)?.Line;
+            (region.Outline, region.Holes) = region.Cell.Shape.Applied(region.Outline, hinge, region.Place[..^1], reasons);
+        }
+
+        Refuse(reasons);
 
         var names = PanelNames.Of(regions.Regions);
         return new PieceAssembly
@@ -55,7 +62,7 @@ public sealed record ScoredSheet
             Sheet = new Size(Total(Across), Total(Down)),
             Root = names[regions.Root],
             Panels = [.. regions.Regions.Select(region => new Panel(
-                names[region], region.Cell.Kind, region.Cell.Role, region.Outline, region.Cell.Note))],
+                names[region], region.Cell.Kind, region.Cell.Role, region.Outline, region.Cell.Note) { Holes = region.Holes })],
             Folds = [.. hanging.Select(hinge => new Fold(
                 names[hinge.Parent], names[hinge.Child], hinge.Line.From, hinge.Line.To, hinge.Fold.Direction, hinge.Fold.Angle))],
             GlueAreas = [.. regions.Regions.Where(region => region.Cell.Glue is not null)

@@ -10,6 +10,9 @@ public static class PieceChecks
 
     private const double Tolerance = LineWork.Tolerance;
 
+    // Arcs of holes are looked at in points this close to them, in millimetres.
+    private const double Flatness = 0.05;
+
     /// <summary>
     /// Everything that is wrong with a piece, each a sentence a maker can follow; empty when it is sound. Checked are: names
     /// unique; outlines simple and clockwise; nothing outside the sheet; nothing overlapping; panels and waste together as
@@ -25,6 +28,7 @@ public static class PieceChecks
         // What follows measures areas and walks edges, which means nothing for a line that crosses itself.
         if (problems.Count > 0)
             return problems;
+        problems.AddRange(HolesInside(piece));
         problems.AddRange(Overlaps(piece));
         problems.AddRange(Tiling(piece));
         problems.AddRange(Folds(piece));
@@ -67,7 +71,12 @@ public static class PieceChecks
     private static IEnumerable<(string What, Outline Outline)> Outlines(Piece piece)
     {
         foreach (var panel in piece.Panels)
+        {
             yield return ($"The panel “{panel.Name}”", panel.Outline);
+            foreach (var hole in panel.Holes)
+                yield return ($"The hole in “{panel.Name}”", hole);
+        }
+
         foreach (var waste in piece.Waste)
         {
             yield return ("A region of waste", waste.Outline);
@@ -80,9 +89,21 @@ public static class PieceChecks
         yield return ("The outline", piece.Outline);
     }
 
+    private static IEnumerable<string> HolesInside(Piece piece)
+    {
+        foreach (var panel in piece.Panels)
+        {
+            foreach (var hole in panel.Holes.Where(hole => !InsideWithRoom(panel.Outline, hole)))
+                yield return $"The hole in “{panel.Name}” does not lie inside it with card all round.";
+        }
+    }
+
+    private static bool InsideWithRoom(Outline outline, Outline hole) =>
+        hole.Edges.All(edge => edge.Flattened(Flatness).All(point => outline.Contains(point) && outline.DistanceTo(point) > Tolerance));
+
     private static IEnumerable<string> Overlaps(Piece piece) => OverlappingRegions.Problems(
     [
-        .. piece.Panels.Select(panel => new OverlappingRegions.Region($"“{panel.Name}”", [panel.Outline])),
+        .. piece.Panels.Select(panel => new OverlappingRegions.Region($"“{panel.Name}”", panel.Loops)),
         .. piece.Waste.Select(waste => new OverlappingRegions.Region(
             "a region of waste", [waste.Outline, .. waste.Holes.Select(hole => hole.Reversed)])),
     ]);
@@ -90,7 +111,7 @@ public static class PieceChecks
     private static IEnumerable<string> Tiling(Piece piece)
     {
         var sheet = piece.Sheet.SquareMillimetres;
-        var used = piece.Panels.Sum(panel => panel.Outline.Area)
+        var used = piece.Panels.Sum(panel => panel.Area)
             + piece.Waste.Sum(waste => waste.Outline.Area - waste.Holes.Sum(hole => hole.Area));
         if (Math.Abs(sheet - used) > AreaTolerance * sheet)
             yield return $"Panels and waste cover {Area(used)} mm², but the sheet is {Area(sheet)} mm².";
@@ -105,7 +126,8 @@ public static class PieceChecks
                 yield return $"{name} turns by {Area(fold.Angle)}°; a fold turns by more than 0° and at most 180°.";
             var shared = SharedEdges.Between(piece.Panel(fold.Parent).Outline, piece.Panel(fold.Child).Outline);
             var whole = shared.Any(edge =>
-                (Near(edge.From, fold.From) && Near(edge.To, fold.To)) || (Near(edge.From, fold.To) && Near(edge.To, fold.From)));
+                edge.Middle.DistanceTo(fold.Line.Middle) < 2 * Tolerance
+                && ((Near(edge.From, fold.From) && Near(edge.To, fold.To)) || (Near(edge.From, fold.To) && Near(edge.To, fold.From))));
             if (!whole)
                 yield return $"{name} is not the whole of an edge that they share.";
         }

@@ -19,7 +19,7 @@ public static class Folder
         ArgumentNullException.ThrowIfNull(piece);
         if (opening is not (>= 0 and <= 1))
             throw new ArgumentOutOfRangeException(nameof(opening), opening, "A piece is folded from 0 (flat) to 1 (finished).");
-        var tree = new HingeTree(piece);
+        var tree = new HingeTree(StripPiece.Of(piece));
         var angles = LoopSolver.Angles(tree, opening);
         return Make(tree, hinge => angles[hinge.Fold]);
     }
@@ -35,10 +35,10 @@ public static class Folder
     public static Pose InOrder(Piece piece, double opening)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        var tree = new HingeTree(piece);
+        var tree = new HingeTree(StripPiece.Of(piece));
         if (tree.Loops.Count > 0 || opening is not (> 0 and < 1))
             return Pose(piece, opening);
-        var ranks = tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => Rank(hinge, piece));
+        var ranks = tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => Rank(hinge, tree.Piece));
         var steps = ranks.Values.Distinct().Order().ToList();
         return Make(tree, hinge =>
         {
@@ -68,8 +68,11 @@ public static class Folder
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(angle);
-        return Make(new HingeTree(piece), hinge => angle(hinge.Fold));
+        return Make(new HingeTree(StripPiece.Of(piece)), hinge => angle(hinge.Fold));
     }
+
+    /// <summary>The same for a piece that was cut into strips before.</summary>
+    internal static Pose Pose(StripPiece strips, Func<Fold, double> angle) => Make(new HingeTree(strips), hinge => angle(hinge.Fold));
 
     /// <summary>Folds a piece to given angles, whether or not its loops close; folds that are not named stay flat.</summary>
     public static Pose Pose(Piece piece, IReadOnlyDictionary<Fold, double> angles)
@@ -78,8 +81,19 @@ public static class Folder
         return Pose(piece, fold => angles.GetValueOrDefault(fold));
     }
 
-    /// <summary>Folds a piece to the angles of its finished shape, as they are given, whether or not its loops close.</summary>
-    public static Pose Finished(Piece piece) => Pose(piece, fold => fold.Angle);
+    /// <summary>
+    /// Folds a piece to the angles of its finished shape, as they are given, whether or not its loops close. Along curved
+    /// folds the angles are given at one place only; there they are solved for.
+    /// </summary>
+    public static Pose Finished(Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        var tree = new HingeTree(StripPiece.Of(piece));
+        if (tree.Strips.Closing.Count == 0)
+            return Make(tree, hinge => hinge.Fold.Angle);
+        var angles = LoopSolver.Angles(tree, 1);
+        return Make(tree, hinge => angles[hinge.Fold]);
+    }
 
     private static Pose Make(HingeTree tree, Func<Hinge, double> angle)
     {
@@ -99,6 +113,6 @@ public static class Folder
                 Math.Max(a.Apply(loop.From).DistanceTo(b.Apply(loop.From)), a.Apply(loop.To).DistanceTo(b.Apply(loop.To))));
         }
 
-        return new Pose(tree.Piece, [.. tree.Piece.Panels.Select((panel, i) => new PosedPanel(panel, motions[i]))], angles, gaps);
+        return new Pose(tree.Piece, [.. tree.Piece.Panels.Select((panel, i) => new PosedPanel(panel, motions[i]))], angles, gaps) { Strips = tree.Strips };
     }
 }

@@ -7,8 +7,14 @@ namespace Pattern.Press.Nets.Folding;
 internal sealed class HingeTree
 {
     public HingeTree(Piece piece)
+        : this(new StripPiece(piece, NoFolds, NoFolds))
     {
-        Piece = piece;
+    }
+
+    public HingeTree(StripPiece strips)
+    {
+        var piece = strips.Piece;
+        (Strips, Piece) = (strips, piece);
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var i = 0; i < piece.Panels.Count; i++)
             places.Add(piece.Panels[i].Name, i);
@@ -16,28 +22,41 @@ internal sealed class HingeTree
         Root = places[piece.Root];
         HingeOf = new Hinge?[piece.Panels.Count];
         var used = new HashSet<Fold>();
-        var reached = new Queue<int>([Root]);
         var order = new List<Hinge>();
-        while (reached.TryDequeue(out var at))
-        {
-            foreach (var fold in piece.Folds)
-            {
-                var (parent, child) = (places[fold.Parent], places[fold.Child]);
-                var other = parent == at ? child : child == at ? parent : -1;
-                if (other < 0 || other == Root || HingeOf[other] is not null)
-                    continue;
-                var hinge = new Hinge(fold, piece, at, other);
-                HingeOf[other] = hinge;
-                order.Add(hinge);
-                used.Add(fold);
-                reached.Enqueue(other);
-            }
-        }
+        Reach(fold => !strips.Closing.Contains(fold));
+        if (order.Count + 1 < piece.Panels.Count)
+            Reach(_ => true);
 
         Outwards = order;
         Loops = [.. piece.Folds.Where(fold => !used.Contains(fold))
             .Select(fold => new Hinge(fold, piece, places[fold.Parent], places[fold.Child]))];
+
+        // Outwards from what is reached already, each panel on the shortest way.
+        void Reach(Func<Fold, bool> mayCarry)
+        {
+            var reached = new Queue<int>([Root, .. order.Select(hinge => hinge.Turning)]);
+            while (reached.TryDequeue(out var at))
+            {
+                foreach (var fold in piece.Folds)
+                {
+                    var (parent, child) = (places[fold.Parent], places[fold.Child]);
+                    var other = parent == at ? child : child == at ? parent : -1;
+                    if (other < 0 || other == Root || HingeOf[other] is not null || !mayCarry(fold))
+                        continue;
+                    var hinge = new Hinge(fold, piece, at, other);
+                    HingeOf[other] = hinge;
+                    order.Add(hinge);
+                    used.Add(fold);
+                    reached.Enqueue(other);
+                }
+            }
+        }
     }
+
+    private static readonly HashSet<Fold> NoFolds = [];
+
+    /// <summary>The piece with what is known about its strips.</summary>
+    public StripPiece Strips { get; }
 
     public Piece Piece { get; }
 

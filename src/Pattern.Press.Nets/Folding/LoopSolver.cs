@@ -18,6 +18,7 @@ internal sealed class LoopSolver
     private const double Closed = 1e-10;
 
     private readonly HingeTree tree;
+    private readonly double[] finished;
     private readonly Hinge[] unknowns;
     private readonly int[] unknownOf;
     private readonly double[] angles;
@@ -26,9 +27,10 @@ internal sealed class LoopSolver
     private readonly double[] residual;
     private readonly double[,] slopes;
 
-    private LoopSolver(HingeTree tree, Hinge[] unknowns)
+    private LoopSolver(HingeTree tree, Hinge[] unknowns, double[] finished)
     {
         this.tree = tree;
+        this.finished = finished;
         this.unknowns = unknowns;
         var panels = tree.Piece.Panels.Count;
         unknownOf = new int[panels];
@@ -46,16 +48,19 @@ internal sealed class LoopSolver
     public static IReadOnlyDictionary<Fold, double> Angles(HingeTree tree, double opening)
     {
         var held = tree.Loops.SelectMany(tree.Around).ToHashSet();
-        if (held.Count == 0 || opening is 0 or 1)
+        if (held.Count == 0 || opening is 0)
             return tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => hinge.Fold.Angle * opening);
+        var finished = Settled(tree, held);
+        if (opening is 1)
+            return tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => finished[hinge.Turning]);
 
         // All folds at the root are driven together. A loop that is too stiff for that, such as four folds around a point,
         // is driven by the first of them alone.
         var free = tree.Outwards.Where(hinge => held.Contains(hinge) && hinge.Fixed != tree.Root).ToArray();
-        var solver = new LoopSolver(tree, free);
+        var solver = new LoopSolver(tree, free, finished);
         if (!solver.Walk(opening))
         {
-            var stiff = new LoopSolver(tree, [.. tree.Outwards.Where(held.Contains).Skip(1)]);
+            var stiff = new LoopSolver(tree, [.. tree.Outwards.Where(held.Contains).Skip(1)], finished);
             if (stiff.Walk(opening))
                 solver = stiff;
         }
@@ -63,11 +68,25 @@ internal sealed class LoopSolver
         return tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => solver.angles[hinge.Turning]);
     }
 
+    // The finished angle of each panel's hinge. Curved folds say theirs at one place only, so the others are solved for,
+    // starting from that.
+    private static double[] Settled(HingeTree tree, HashSet<Hinge> held)
+    {
+        var given = new double[tree.Piece.Panels.Count];
+        foreach (var hinge in tree.Outwards)
+            given[hinge.Turning] = hinge.Fold.Angle;
+        if (tree.Strips.Closing.Count == 0)
+            return given;
+        var solver = new LoopSolver(tree, [.. tree.Outwards.Where(held.Contains)], given);
+        given.CopyTo(solver.angles, 0);
+        solver.Close();
+        return solver.angles;
+    }
+
     /// <summary>Whether the loops stayed closed on the way from finished to the opening.</summary>
     private bool Walk(double opening)
     {
-        foreach (var hinge in tree.Outwards)
-            angles[hinge.Turning] = hinge.Fold.Angle;
+        finished.CopyTo(angles, 0);
         var steps = (int)Math.Ceiling((1 - opening) / LongestStep);
         var (last, before) = (new double[unknowns.Length], new double[unknowns.Length]);
         Keep(last);
@@ -78,7 +97,7 @@ internal sealed class LoopSolver
             foreach (var hinge in tree.Outwards)
             {
                 if (unknownOf[hinge.Turning] < 0)
-                    angles[hinge.Turning] = hinge.Fold.Angle * next;
+                    angles[hinge.Turning] = finished[hinge.Turning] * next;
             }
 
             for (var i = 0; i < unknowns.Length; i++)

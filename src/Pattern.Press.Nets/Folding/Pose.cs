@@ -1,7 +1,7 @@
 namespace Pattern.Press.Nets.Folding;
 
 /// <summary>A piece folded to some angles. The root stays where it lies on the sheet, unless the pose was moved.</summary>
-/// <param name="Piece">The piece.</param>
+/// <param name="Piece">The piece; where panels bend, with those cut into strips.</param>
 /// <param name="Panels">Its panels in space, in the piece's order.</param>
 /// <param name="Angles">
 /// The angle of every fold in degrees, in its own direction: 0 flat, <see cref="Fold.Angle"/> finished, below 0 bent the
@@ -11,6 +11,11 @@ namespace Pattern.Press.Nets.Folding;
 public sealed record Pose(
     Piece Piece, IReadOnlyList<PosedPanel> Panels, IReadOnlyDictionary<Fold, double> Angles, IReadOnlyList<LoopGap> Gaps)
 {
+    /// <summary>
+    /// The piece with its panels that bend cut into strips; the panels and folds of the pose are those of this one.
+    /// </summary>
+    public StripPiece Strips { get; init; } = StripPiece.Of(Piece);
+
     /// <summary>The widest gap of any loop in millimetres; 0 when there are no loops.</summary>
     public double WidestGap => Gaps.Count == 0 ? 0 : Gaps.Max(gap => gap.Width);
 

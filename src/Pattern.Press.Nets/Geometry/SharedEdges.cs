@@ -4,23 +4,30 @@ namespace Pattern.Press.Nets;
 public static class SharedEdges
 {
     /// <summary>
-    /// The straight stretches along which two outlines touch from opposite sides, in the order and direction of the first
-    /// outline's edges. Each is as long as it can be along one edge of either; points where they only touch are left out.
+    /// The stretches along which two outlines touch from opposite sides, in the order and direction of the first outline's
+    /// edges. Each is as long as it can be along one edge of either; points where they only touch are left out. Arcs are
+    /// shared as a whole or not at all.
     /// </summary>
     public static IReadOnlyList<Edge> Between(Outline a, Outline b)
     {
         var shared = new List<Edge>();
-        foreach (var side in a.Edges.Where(edge => !edge.IsArc))
+        foreach (var side in a.Edges)
         {
-            foreach (var other in b.Edges.Where(edge => !edge.IsArc))
+            foreach (var other in b.Edges.Where(edge => edge.IsArc == side.IsArc))
             {
-                if (Common(side, other) is { } common)
+                if ((side.IsArc ? CommonArc(side, other) : Common(side, other)) is { } common)
                     shared.Add(common);
             }
         }
 
         return shared;
     }
+
+    private static Edge? CommonArc(Edge side, Edge other) =>
+        side.From.DistanceTo(other.To) < LineWork.Tolerance && side.To.DistanceTo(other.From) < LineWork.Tolerance
+            && side.Middle.DistanceTo(other.Middle) < LineWork.Tolerance
+            ? side
+            : null;
 
     private static Edge? Common(Edge side, Edge other)
     {

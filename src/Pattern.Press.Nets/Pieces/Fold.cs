@@ -10,11 +10,20 @@ public enum FoldDirection
     Mountain,
 }
 
-/// <summary>A straight scored line between two panels.</summary>
+/// <summary>A scored line between two panels, straight unless it says how far it bulges.</summary>
 /// <param name="Parent">The panel nearer to the piece's root, by name.</param>
 /// <param name="Child">The panel that turns about the line when it is folded, by name.</param>
 /// <param name="From">One end of the line.</param>
 /// <param name="To">The other end.</param>
 /// <param name="Direction">Which way it folds.</param>
-/// <param name="Angle">How far the child turns from flat to finished, in degrees, above 0 to 180.</param>
-public sealed record Fold(string Parent, string Child, Point From, Point To, FoldDirection Direction, double Angle);
+/// <param name="Angle">
+/// How far the child turns from flat to finished, in degrees, above 0 to 180; on a curved fold, at its middle.
+/// </param>
+public sealed record Fold(string Parent, string Child, Point From, Point To, FoldDirection Direction, double Angle)
+{
+    /// <summary>0 for a straight fold; for one along an arc what <see cref="Edge.Bulge"/> is, from one end to the other.</summary>
+    public double Bulge { get; init; }
+
+    /// <summary>The line itself.</summary>
+    public Edge Line => new(From, To, Bulge);
+}

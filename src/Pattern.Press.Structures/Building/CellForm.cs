@@ -32,6 +32,8 @@ internal sealed record CellForm
 
     public SheetSide? Glue { get; init; }
 
+    public PanelShapeForm? Shape { get; init; }
+
     /// <summary>For a diagonal: the letter that its two halves go to; else null.</summary>
     public char? Joins { get; init; }
 
@@ -49,5 +51,6 @@ internal sealed record CellForm
         Relief = Relief is null ? default : Relief.Evaluate(values).Length,
         Diagonal = Joins is { } joins ? new CellDiagonal(joins, Fold!.At(values), Direction) : null,
         Glue = Glue,
+        Shape = Shape?.At(values) ?? Nets.Building.PanelShape.Plain,
     };
 }

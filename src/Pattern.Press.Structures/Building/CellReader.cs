@@ -60,12 +60,16 @@ internal static class CellReader
         },
         Taper = entry.Find("taper") is { } taper ? reading.Formula(taper, Kind.Number) : null,
         Relief = entry.Find("relief") is { } relief ? reading.Formula(relief, Kind.Length) : null,
-        Glue = entry.Find("glue")?.AsChoice(["facing", "away"]) switch
-        {
-            "facing" => SheetSide.Facing,
-            "away" => SheetSide.Away,
-            _ => null,
-        },
+        Glue = Glue(entry),
+        Shape = PanelShapeForm.Read(entry, reading),
+    };
+
+    /// <summary>Reads the side of the sheet that takes glue.</summary>
+    internal static SheetSide? Glue(YamlMap entry) => entry.Find("glue")?.AsChoice(["facing", "away"]) switch
+    {
+        "facing" => SheetSide.Facing,
+        "away" => SheetSide.Away,
+        _ => null,
     };
 
     private static CellForm Diagonal(CellForm cell, string words, YamlItem value, YamlMap entry, FileReading reading)
@@ -87,7 +91,8 @@ internal static class CellReader
         };
     }
 
-    private static FoldForm? Fold(YamlItem? item, FileReading reading)
+    /// <summary>Reads a fold such as <c>valley 90</c>.</summary>
+    internal static FoldForm? Fold(YamlItem? item, FileReading reading)
     {
         if (item is null)
             return null;

@@ -13,6 +13,9 @@ internal interface IMatShape
     /// <summary>Whether it comes in mirrored pairs, so that its hand has to be told.</summary>
     bool HasHand { get; }
 
+    /// <summary>Whether it is told by one side and how many there are, not by a width and a height.</summary>
+    bool HasSides => false;
+
     /// <summary>The mat, cut from a rectangle of a size.</summary>
     /// <exception cref="NetException">The size leaves nothing of it.</exception>
     Piece Build(string id, string name, Size size, Hand hand);
@@ -22,7 +25,7 @@ internal interface IMatShape
 internal static class MatShapes
 {
     /// <summary>All of them; the first is taken when a file names none.</summary>
-    public static IReadOnlyList<IMatShape> All { get; } = [new Rectangle(), new MitredStrip()];
+    public static IReadOnlyList<IMatShape> All { get; } = [new Rectangle(), new MitredStrip(), new RegularPolygon()];
 
     private sealed class Rectangle : IMatShape
     {
@@ -40,5 +43,17 @@ internal static class MatShapes
         public bool HasHand => true;
 
         public Piece Build(string id, string name, Size size, Hand hand) => Mats.MitredStrip(id, name, size, hand);
+    }
+
+    // Made from its sides, by the one who knows how many there are.
+    private sealed class RegularPolygon : IMatShape
+    {
+        public string Name => "regular polygon";
+
+        public bool HasHand => false;
+
+        public bool HasSides => true;
+
+        public Piece Build(string id, string name, Size size, Hand hand) => Mats.Rectangle(id, name, size);
     }
 }

@@ -4,5 +4,5 @@ namespace Pattern.Press.Structures.Building;
 internal static class PieceBuilders
 {
     /// <summary>All of them, by name.</summary>
-    public static IReadOnlyList<IPieceBuilder> All { get; } = [new ScoredSheetBuilder()];
+    public static IReadOnlyList<IPieceBuilder> All { get; } = [new ScoredSheetBuilder(), new PanelTreeBuilder(), new RegularSolidBuilder(), new PillowBuilder()];
 }

@@ -13,14 +13,12 @@ namespace Pattern.Press.Structures.Building;
 /// </summary>
 internal sealed class ScoredSheetBuilder : IPieceBuilder
 {
-    private const int MostBands = 60;
-
     public string Name => "scored sheet";
 
     public IPieceForm? Read(YamlMap piece, FileReading reading)
     {
-        var across = Bands(piece, "across", reading);
-        var down = Bands(piece, "down", reading);
+        var across = BandsForm.Read(piece, "across", reading);
+        var down = BandsForm.Read(piece, "down", reading);
         var rows = piece.Need("map", "Draw the sheet with one letter per cell, a row per line.")?.AsList();
         var cells = Cells(piece, reading);
         var root = piece.Find("root");
@@ -29,17 +27,6 @@ internal sealed class ScoredSheetBuilder : IPieceBuilder
         if (Map(rows, across.Count, down.Count, cells, reading) is not { } map || Root(root, cells, piece, reading) is not { } still)
             return null;
         return new ScoredSheetForm(across, down, map, cells, still);
-    }
-
-    private static IReadOnlyList<Formula>? Bands(YamlMap piece, string key, FileReading reading)
-    {
-        var item = piece.Need(key, $"List the widths of the bands: {key}: [wall_height, floor_length, wall_height].");
-        if (item is null)
-            return null;
-        if (item.AsList().Count <= MostBands)
-            return reading.FormulaList(item, Kind.Length);
-        reading.Problems.Error(item.Place, $"A sheet has at most {MostBands} bands.");
-        return null;
     }
 
     private static SortedDictionary<char, CellForm>? Cells(YamlMap piece, FileReading reading)

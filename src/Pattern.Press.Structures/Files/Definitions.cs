@@ -33,6 +33,9 @@ internal sealed record StructureDefinition
 
     public required IReadOnlyList<CheckDefinition> Checks { get; init; }
 
+    /// <summary>How the pieces come together; null where the file does not say.</summary>
+    public AssemblyDefinition? Assembly { get; init; }
+
     public required Names Names { get; init; }
 }
 
@@ -95,6 +98,7 @@ internal sealed record MatDefinition(
     IMatShape Shape,
     Formula Width,
     Formula Height,
+    Formula? Sides,
     Hand Hand,
     string For,
     string Goes,

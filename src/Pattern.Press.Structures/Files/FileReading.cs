@@ -74,7 +74,7 @@ internal sealed class FileReading(string file, Problems problems)
     /// <summary>Whether a name can be used in formulas and booklets: small letters, digits and underscores.</summary>
     public bool NameIsSound(string name, Place place)
     {
-        if (name.Length is > 0 and <= 40 && char.IsAsciiLetterLower(name[0]) && name.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '_') && name is not ("and" or "or" or "not" or "yes" or "no" or "true" or "false"))
+        if (name.Length is > 0 and <= 40 && char.IsAsciiLetterLower(name[0]) && name.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '_') && name is not ("and" or "or" or "not" or "yes" or "no" or "true" or "false" or "pi"))
             return true;
         Problems.Error(place, $"“{name}” cannot be a name.", "Names are small letters, digits and underscores, starting with a letter: wall_height.");
         return false;

@@ -44,12 +44,15 @@ internal static class PartReader
         var name = map.Need("name", "Say what the maker calls it: name: Floor mat.")?.AsText();
         var stock = map.Need("stock", "Name one of the stocks.")?.AsChoice(stocks);
         var width = Needed(map, "width", reading);
-        var height = Needed(map, "height", reading);
         var words = map.Need("for", "Say which face it is for: for: the floor.")?.AsText();
         var goes = map.Need("goes", "Name the piece it is glued on.")?.AsChoice(pieceIds);
         var shapes = MatShapes.All;
         var shapeName = map.Find("shape") is { } shapeItem ? shapeItem.AsChoice([.. shapes.Select(s => s.Name)]) : shapes[0].Name;
         var shape = shapes.FirstOrDefault(s => s.Name == shapeName);
+        var sides = shape is { HasSides: true }
+            ? map.Need("sides", "Say how many sides it has: sides: 6.") is { } count ? reading.Formula(count, Kind.Number) : null
+            : null;
+        var height = shape is { HasSides: true } ? width : Needed(map, "height", reading);
         var hand = map.Find("hand") is { } handItem ? handItem.AsChoice(["left", "right"]) : null;
         if (shape is { HasHand: true } && hand is null)
             reading.Problems.Error(map.Place, $"A {shape.Name} is either a left or a right one.", "Write hand: left, and a second mat with hand: right.");
@@ -60,9 +63,9 @@ internal static class PartReader
         var on = On(map.Find("on"), pieces.FirstOrDefault(piece => piece.Id == goes), reading);
         var side = map.Find("side")?.AsChoice(["inside", "outside"]) == "outside" ? SheetSide.Away : SheetSide.Facing;
         map.RefuseTheRest();
-        if (name is null || stock is null || width is null || height is null || words is null || goes is null || shape is null)
+        if (name is null || stock is null || width is null || height is null || (shape is { HasSides: true } && sides is null) || words is null || goes is null || shape is null)
             return null;
-        return new MatDefinition(id, name, stock, place, when, quantity, shape, width, height, hand switch
+        return new MatDefinition(id, name, stock, place, when, quantity, shape, width, height, sides, hand switch
         {
             "left" => Hand.Left,
             "right" => Hand.Right,

@@ -44,7 +44,8 @@ internal static class StructureReader
         var stocks = Stocks(map, reading);
         var named = Named(map, reading);
         var uses = stocks.Select(stock => stock.Use.Id).ToList();
-        var (pieces, mats) = Parts(map, uses, reading);
+        var (ids, pieces, mats) = Parts(map, uses, reading);
+        var assembly = AssemblyReader.Read(map, ids, pieces, reading);
         var checks = reading.Section(map, "checks", MostEntries)
             .Select(entry => Check(entry.Key, entry.KeyPlace, entry.Value, reading)).OfType<CheckDefinition>().ToList();
         map.RefuseTheRest();
@@ -61,7 +62,7 @@ internal static class StructureReader
             new Place(file),
             [.. named.OfType<ParameterDefinition>().Select(definition => definition.Parameter)],
             stocks,
-            new StructureDefinition { Takes = takes, Order = order, Pieces = pieces, Mats = mats, Checks = checks, Names = reading.Names });
+            new StructureDefinition { Takes = takes, Order = order, Pieces = pieces, Mats = mats, Checks = checks, Assembly = assembly, Names = reading.Names });
     }
 
     private static List<ItemShape> Takes(YamlMap map, Problems problems)
@@ -144,7 +145,7 @@ internal static class StructureReader
         return named;
     }
 
-    private static (List<PieceDefinition> Pieces, List<MatDefinition> Mats) Parts(YamlMap map, List<string> stocks, FileReading reading)
+    private static (List<string> Ids, List<PieceDefinition> Pieces, List<MatDefinition> Mats) Parts(YamlMap map, List<string> stocks, FileReading reading)
     {
         var entries = reading.Section(map, "pieces", MostEntries);
         var ids = entries.Select(entry => entry.Key).ToList();
@@ -161,7 +162,7 @@ internal static class StructureReader
                 mats.Add(mat);
         }
 
-        return (pieces, mats);
+        return (ids, pieces, mats);
     }
 
     private static CheckDefinition? Check(string name, Place place, YamlItem value, FileReading reading)

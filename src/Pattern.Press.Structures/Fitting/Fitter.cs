@@ -56,16 +56,29 @@ internal sealed class Fitter
             return null;
         var checks = Checks();
         var parts = new PartMaker(_structure, _request, _values, _blame, _problems).Make();
-        if (_failed || parts is null)
+        if (_failed || parts is null || Assemble(parts) is not { } assembly)
             return null;
         return new Model
         {
             Structure = _structure.Id,
-            Kit = new Kit(Ruler, [.. parts.Select(part => part.Part)]),
+            Kit = new Kit(Ruler, [.. parts.Select(part => part.Part)]) { Assembly = assembly },
             Values = ModelValues.All(_structure, _request, _values, _idle, parts),
             Checks = checks,
             Rounded = _rounded,
         };
+    }
+
+    private Assembly? Assemble(IReadOnlyList<MadePart> parts)
+    {
+        try
+        {
+            return AssemblyMaker.Make(_structure.Definition.Assembly, [.. parts.Select(part => part.Part)], _values);
+        }
+        catch (FormulaException broken)
+        {
+            Fail(broken.Place, broken.Message);
+            return null;
+        }
     }
 
     private bool ItemIsSound()

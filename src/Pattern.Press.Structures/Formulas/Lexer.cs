@@ -16,6 +16,8 @@ internal static partial class Lexer
     /// <summary>The deepest nesting of parentheses.</summary>
     public const int MostNested = 30;
 
+    private const decimal Pi = 3.1415926535897932384626433833m;
+
     private static readonly Dictionary<string, string> Signs = new(StringComparer.Ordinal)
     {
         ["=="] = "=",
@@ -124,6 +126,7 @@ internal static partial class Lexer
                 "and" or "or" or "not" => new Token(TokenKind.Sign, name.Value, at),
                 "yes" or "true" => new Token(TokenKind.Literal, name.Value, at, Quantity.Of(true)),
                 "no" or "false" => new Token(TokenKind.Literal, name.Value, at, Quantity.Of(false)),
+                "pi" => new Token(TokenKind.Literal, name.Value, at, Quantity.Of(Pi)),
                 _ => new Token(TokenKind.Name, name.Value, at),
             };
             return (token, name.Length);

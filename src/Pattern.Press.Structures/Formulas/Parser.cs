@@ -21,7 +21,7 @@ internal static class Parser
         FloatingPointNumberType = FloatingPointNumberType.Decimal,
     };
 
-    private static readonly string[] FunctionNames = ["if", "min", "max", "abs", "up", "down", "near"];
+    private static readonly string[] FunctionNames = ["if", "min", "max", "abs", "up", "down", "near", .. MeasureNode.All.Keys];
 
     /// <summary>Reads the tokens of a formula.</summary>
     /// <returns>The tree, or null after a problem.</returns>
@@ -118,6 +118,11 @@ internal static class Parser
                     return new RoundNode(at, Rounding.Down, operand);
                 case ("near", [var operand]):
                     return new RoundNode(at, Rounding.Nearest, operand);
+                case var (name, values) when MeasureNode.All.TryGetValue(name, out var function):
+                    if (values.Count == function.Values)
+                        return new MeasureNode(at, function, values);
+                    problem(at, $"“{name}” takes {(function.Values == 1 ? "one value" : "two values")}, but here it has {values.Count}.", function.Use);
+                    return null;
                 case ("if", _):
                     problem(at, $"“if” takes three values, but here it has {operands.Count}.", "Write if(condition, value when it holds, value when not).");
                     return null;

@@ -5,6 +5,9 @@ namespace Pattern.Press.Acceptance.Templates;
 /// <summary>The lines that a piece of the model has, and how a printed template lies on them.</summary>
 public static class ModelLines
 {
+    /// <summary>How far a chord may stray from the curve it stands for, in millimetres.</summary>
+    public const double Flatness = LineCover.Tolerance / 5;
+
     public static IReadOnlyList<DrawnLine> Of(Piece piece)
     {
         ArgumentNullException.ThrowIfNull(piece);
@@ -13,7 +16,7 @@ public static class ModelLines
             lines.Add(new DrawnLine(fold.Direction == FoldDirection.Valley ? LineKind.Valley : LineKind.Mountain, fold.From, fold.To));
         foreach (var cut in piece.Cuts)
         {
-            Point[] points = [.. cut.Flattened(LineCover.Tolerance / 10), cut.To];
+            Point[] points = [.. cut.Flattened(Flatness), cut.To];
             for (var i = 1; i < points.Length; i++)
                 lines.Add(new DrawnLine(LineKind.Cut, points[i - 1], points[i]));
         }
@@ -40,6 +43,8 @@ public static class ModelLines
             ];
             if (best is null || found.Length < best.Count)
                 best = found;
+            if (best.Count == 0)
+                break;
         }
 
         return best!;

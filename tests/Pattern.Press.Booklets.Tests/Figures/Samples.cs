@@ -103,7 +103,17 @@ internal static class Samples
             new(Mat("mat-long", "Long wall mat", Mm(length - 6), Mm(height - 6)), PartKind.Mat, "patterned", 2, "the two long walls", Hand.Either, "base"),
             new(Mat("mat-short", "Short wall mat", Mm(height - 6), Mm(width - 6)), PartKind.Mat, "patterned", 2, "the two short walls", Hand.Either, "base"),
             new(Mat("mat-top", "Lid mat", Mm(length - 2), Mm(width - 2)), PartKind.Mat, "patterned", 1, "the top of the lid", Hand.Either, "lid", ["top"], SheetSide.Away),
-        ]);
+        ])
+    {
+        Assembly = new Assembly(
+            [
+                new AssembledPart("base") { OpensWholly = true },
+                new AssembledPart("platform") { Goes = GoesWhere.Inside, To = "base", Stands = Stance.UpsideDown },
+                new AssembledPart(Assembly.Item) { Goes = GoesWhere.Inside, To = "base" },
+                new AssembledPart("lid") { Goes = GoesWhere.Over, To = "base", Stands = Stance.UpsideDown },
+            ],
+            []),
+    };
 
     private static Cell Wall(string kind) => new() { Kind = kind, Fold = new(FoldDirection.Valley, 90) };
 

@@ -5,7 +5,7 @@ using Pattern.Press.Typesetting.Blocks;
 
 namespace Pattern.Press.Booklets.Composing.Parts;
 
-/// <summary>Every size in both columns, the item that they follow from, and what was checked.</summary>
+/// <summary>Every size in both columns.</summary>
 internal static class MeasurementsPart
 {
     /// <summary>Composes the part.</summary>
@@ -28,14 +28,13 @@ internal static class MeasurementsPart
             Words.Phrase(phrases, "measurements.drawn", ParagraphKind.Body, ("system", Words.Plain(phrases[context.Source.Primary == UnitSystem.Metric ? "system.metric_word" : "system.imperial_word"]))),
             Words.Subheading(2, phrases["measurements.cuts.title"], "what-to-cut"),
             Words.Phrase(phrases, "measurements.cuts.lead"),
-            CutTable.Make(context, values),
+            CutTable.Make(context, values, kits: 1),
         };
         if (context.Metric.Kit.Parts.Any(part => part.Hand != Hand.Either))
             blocks.Add(new CalloutBlock(CalloutKind.Tip, phrases["measurements.hands.title"], [Words.Phrase(phrases, "measurements.hands.text")]) { KeepsWithPrevious = true });
         blocks.Add(Words.Subheading(2, phrases["measurements.scores.title"], "what-to-score"));
         blocks.Add(Words.Phrase(phrases, "measurements.scores.lead"));
         blocks.Add(ScoreTable.Make(context, values));
-        blocks.AddRange(ChecksPart.Compose(context, values));
         return new FlowPart(blocks) { Title = phrases["measurements.title"] };
     }
 }

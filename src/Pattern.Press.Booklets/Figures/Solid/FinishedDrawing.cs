@@ -15,8 +15,14 @@ public enum FinishedShow
     /// <summary>Open, the item inside and the lid lifted off.</summary>
     Open,
 
-    /// <summary>Open in front, closed behind it on the left.</summary>
+    /// <summary>Open in front, closed behind it on the left; just once when it does not open.</summary>
     Both,
+
+    /// <summary>Taken apart, each part along the way it comes off.</summary>
+    Apart,
+
+    /// <summary>Open, with arrows for what has come off.</summary>
+    Opened,
 }
 
 /// <summary>The finished thing in axonometric projection, folded from its pieces.</summary>
@@ -39,8 +45,16 @@ public sealed class FinishedDrawing : IDrawing
         var thing = new FinishedThing(kit, item);
         var (width, depth, height) = thing.Outside;
         var scene = new Scene { Ground = 0 };
+
+        // What does not open is shown once.
+        if (show == FinishedShow.Both && !thing.CanOpen)
+            show = FinishedShow.Open;
         if (show == FinishedShow.Closed)
             thing.AddClosed(scene, default);
+        else if (show == FinishedShow.Apart)
+            thing.AddApart(scene, ClosedView.Viewer);
+        else if (show == FinishedShow.Opened)
+            thing.AddOpened(scene, Opening, OpenView.Viewer);
         else
             thing.AddOpen(scene, default, Opening);
         if (show == FinishedShow.Both)
@@ -49,9 +63,19 @@ public sealed class FinishedDrawing : IDrawing
         IReadOnlyList<SpaceDimension> dimensions = show == FinishedShow.Closed && size is not null
             ? SpaceDimension.Around(width, depth, height, size)
             : [];
-        _drawing = new SolidDrawing(scene, show == FinishedShow.Closed ? ClosedView : OpenView, dimensions);
+        _drawing = new SolidDrawing(scene, show is FinishedShow.Closed or FinishedShow.Apart ? ClosedView : OpenView, dimensions);
         Facts = new FinishedFacts(
-            show, width, depth, height, show == FinishedShow.Closed ? 90 : 90 * Opening, thing.Lid is not null, thing.Platform is not null, item);
+            show, width, depth, height, show is FinishedShow.Closed or FinishedShow.Apart || !thing.FallsOpen ? 90 : 90 * Opening, thing.Pieces, item);
+    }
+
+    /// <summary>Draws the moment when a part goes on or in; null when there is no such part or it stands by itself.</summary>
+    /// <param name="kit">The pieces and mats.</param>
+    /// <param name="item">What goes inside, if it is known.</param>
+    /// <param name="part">The piece, by id, or <see cref="Assembly.Item"/>.</param>
+    public static SolidDrawing? Inserting(Kit kit, Item? item, string part)
+    {
+        var scene = new Scene { Ground = 0 };
+        return new FinishedThing(kit, item).AddInserting(scene, part, Opening, OpenView.Viewer) ? new SolidDrawing(scene, OpenView) : null;
     }
 
     /// <summary>What is to be seen, with numbers, for a description in words.</summary>
@@ -63,7 +87,7 @@ public sealed class FinishedDrawing : IDrawing
     // Clear of the fallen left wall, and so far back that the two stand on one diagonal.
     private static Vector3d Behind(FinishedThing thing, double width, double depth)
     {
-        var reach = FinishedThing.Standing(thing.Box, Opening).Panels.Max(panel => panel.Corners.Max(corner => Math.Abs(corner.X)));
+        var reach = thing.Open(Opening).Where(part => part.Part.To is null).SelectMany(part => part.Corners).Max(corner => Math.Abs(corner.X));
         var away = new Vector3d(-OpenView.Viewer.X, -OpenView.Viewer.Y, 0).Unit;
         var aside = Math.Max(width, depth);
         return (OpenView.Right * -(reach + (0.75 * aside))) + (away * (0.5 * reach));
@@ -76,8 +100,7 @@ public sealed class FinishedDrawing : IDrawing
 /// <param name="Depth">The other way.</param>
 /// <param name="Height">Its height.</param>
 /// <param name="WallAngle">How far the walls stand up from the floor, in degrees; 90 closed.</param>
-/// <param name="HasLid">Whether there is a lid.</param>
-/// <param name="HasPlatform">Whether the item stands on a platform.</param>
+/// <param name="Pieces">The pieces it is made of, by id, in the order they are put together.</param>
 /// <param name="Item">What is inside, if it is known.</param>
 public sealed record FinishedFacts(
-    FinishedShow Show, double Width, double Depth, double Height, double WallAngle, bool HasLid, bool HasPlatform, Item? Item);
+    FinishedShow Show, double Width, double Depth, double Height, double WallAngle, IReadOnlyList<string> Pieces, Item? Item);

@@ -4,129 +4,152 @@ using Pattern.Press.Structures.Fitting;
 
 namespace Pattern.Press.Booklets.Figures.Solid;
 
-/// <summary>The pieces of a finished thing and how they come together, standing on the ground at z = 0.</summary>
+/// <summary>The pieces of a finished thing put together as its assembly says, standing on the ground at z = 0, for drawing.</summary>
 public sealed class FinishedThing
 {
     /// <summary>How far layers that lie on each other are drawn apart, in millimetres: too little to be seen.</summary>
     internal const double Hair = 0.05;
 
     private readonly Kit _kit;
-    private readonly Item? _item;
+    private readonly AssembledThing _thing;
 
-    /// <summary>
-    /// A thing made of a kit's pieces. The one called <c>lid</c> goes over the one that the item stands in, the first; one
-    /// called <c>platform</c> stands inside it, upside down.
-    /// </summary>
+    /// <summary>A thing made of a kit's pieces.</summary>
     /// <param name="kit">The kit.</param>
     /// <param name="item">What goes inside, if it is known.</param>
     public FinishedThing(Kit kit, Item? item)
     {
         ArgumentNullException.ThrowIfNull(kit);
-        (_kit, _item) = (kit, item);
-        var pieces = kit.Parts.Where(part => part.Kind == PartKind.Piece).Select(part => part.Piece).ToList();
-        Lid = pieces.Find(piece => piece.Id.Contains("lid", StringComparison.Ordinal));
-        Platform = pieces.Find(piece => piece.Id.Contains("platform", StringComparison.Ordinal));
-        Box = pieces.Find(piece => piece != Lid && piece != Platform)
-            ?? throw new ArgumentException("The kit has no piece for the item to stand in.", nameof(kit));
+        _kit = kit;
+
+        // Thickness is drawn as two hairs, so that no light shows between what touches.
+        _thing = new AssembledThing(kit, Body(item), _ => 2 * Hair, Fold);
     }
-
-    /// <summary>The piece that the item stands in.</summary>
-    public Piece Box { get; }
-
-    /// <summary>The lid, if there is one.</summary>
-    public Piece? Lid { get; }
-
-    /// <summary>The platform, if there is one.</summary>
-    public Piece? Platform { get; }
 
     /// <summary>The outside of the closed thing in millimetres: across, deep, high.</summary>
-    public (double Width, double Depth, double Height) Outside
-    {
-        get
-        {
-            var corners = Standing(Box, 1).Panels.Concat(LidOn()?.Panels ?? []).SelectMany(panel => panel.Corners).ToArray();
-            return (
-                corners.Max(c => c.X) - corners.Min(c => c.X),
-                corners.Max(c => c.Y) - corners.Min(c => c.Y),
-                corners.Max(c => c.Z) - corners.Min(c => c.Z));
-        }
-    }
+    public (double Width, double Depth, double Height) Outside => _thing.Outside;
 
-    /// <summary>How high above its place on the closed box the lid is drawn, in millimetres, so that it is clear of the item.</summary>
-    public double LidLift
-    {
-        get
-        {
-            if (LidOn() is not { } lid)
-                return 0;
-            var brim = lid.Panels.Min(panel => panel.Corners.Min(corner => corner.Z));
-            var (width, depth, _) = Outside;
-            return Math.Max(0, ItemTop - brim) + (1.0 * Math.Max(width, depth));
-        }
-    }
+    /// <summary>The pieces that are there, in the order they are put together.</summary>
+    public IReadOnlyList<string> Pieces => [.. _thing.Parts.Where(part => part.Part != Assembly.Item).Select(part => part.Part)];
 
-    // Where the item's upper side is when it stands inside.
-    private double ItemTop => (_item?.Height.Millimetres ?? 0)
-        + (Platform is null ? 0 : UpsideDown(Platform, 1).Panels.Max(panel => panel.Corners.Max(corner => corner.Z)));
+    /// <summary>Whether it looks any different when it is open.</summary>
+    public bool CanOpen => _thing.Parts.Any(part =>
+        part.OpensWholly || part.Opens.Count > 0 || (part.To is not null && part.Part != Assembly.Item && (AssembledThing.Covers(part) || part.Leaves != Leaving.Up)));
 
-    /// <summary>Adds the closed thing, its lid on.</summary>
+    /// <summary>Whether a part of it folds open as a whole, so that its walls fall.</summary>
+    public bool FallsOpen => _thing.Parts.Any(part => part.OpensWholly);
+
+    /// <summary>Whether there is anything to take apart.</summary>
+    public bool HasSeveralParts => _thing.Parts.Count > 1;
+
+    /// <summary>The item as a body, or null.</summary>
+    internal static ItemBody? Body(Item? item) => item is null
+        ? null
+        : new ItemBody(item.Shape == ItemShape.Round, item.Width.Millimetres, item.Depth.Millimetres, item.Height.Millimetres);
+
+    /// <summary>The parts in their places, closed.</summary>
+    internal IReadOnlyList<PosedPart> Closed => _thing.Closed;
+
+    /// <summary>The parts with the thing open.</summary>
+    /// <param name="opening">How far pieces that open as a whole are folded: 0 flat, 1 closed.</param>
+    internal IReadOnlyList<PosedPart> Open(double opening) => _thing.Open(opening);
+
+    /// <summary>The parts taken apart.</summary>
+    internal IReadOnlyList<PosedPart> Apart() => _thing.Apart();
+
+    /// <summary>Adds the closed thing; what is inside it is not seen and left out.</summary>
     /// <param name="scene">The scene.</param>
     /// <param name="at">Where its middle stands on the ground.</param>
     public void AddClosed(Scene scene, Vector3d at)
     {
-        ArgumentNullException.ThrowIfNull(scene);
-        var place = RigidMotion.By(at);
-        Add(scene, Standing(Box, 1).Moved(place));
-        if (LidOn() is { } lid)
-            Add(scene, lid.Moved(place));
+        // What stands inside a closed box costs time and shows only through gaps that a hair leaves.
+        var hidden = _thing.Parts.Any(AssembledThing.Covers);
+        Add(scene, _thing.Closed.Where(part => !hidden || part.Part.Goes != GoesWhere.Inside), at);
     }
 
-    /// <summary>Adds the thing with its walls part of the way open and the item inside, its lid lifted off.</summary>
+    /// <summary>Adds the thing opened and the item inside, what covers it lifted off.</summary>
     /// <param name="scene">The scene.</param>
     /// <param name="at">Where its middle stands on the ground.</param>
-    /// <param name="opening">How far the walls stand up: 0 flat, 1 closed.</param>
-    public void AddOpen(Scene scene, Vector3d at, double opening)
+    /// <param name="opening">How far pieces that open as a whole are folded: 0 flat, 1 closed.</param>
+    public void AddOpen(Scene scene, Vector3d at, double opening) => Add(scene, _thing.Open(opening), at);
+
+    /// <summary>Adds the thing opened, with an arrow for each part that has come off.</summary>
+    internal void AddOpened(Scene scene, double opening, Vector3d viewer)
+    {
+        var open = _thing.Open(opening);
+        Add(scene, open, default);
+        foreach (var (part, place) in open.Zip(_thing.Closed).Where(pair => pair.First.Part.To is not null))
+        {
+            // From its place to where it is now, seen at the same spot as an arrow the other way.
+            if (MotionArrow.Straight(part, Foot(place) - Foot(part), viewer) is { } back)
+                scene.Add(new MotionArrow([.. back.Path.Reverse()]));
+        }
+    }
+
+    /// <summary>Adds everything taken apart, with arrows along the ways it goes together.</summary>
+    internal void AddApart(Scene scene, Vector3d viewer)
+    {
+        var apart = _thing.Apart();
+        Add(scene, apart, default);
+        foreach (var (part, place) in apart.Zip(_thing.Closed).Where(pair => pair.First.Copy == 0))
+        {
+            var host = apart.FirstOrDefault(one => one.Part.Part == part.Part.To);
+            var way = AssembledThing.Direction(part.Part.Leaves);
+            if (host is null)
+                continue;
+
+            // Only as far as to what it goes to next; the arrow would cover that.
+            var gap = part.Corners.Min(way.Dot) - apart.Where(one => one != part && one.Corners.Max(way.Dot) < part.Corners.Min(way.Dot) + 1e-6).Select(one => one.Corners.Max(way.Dot)).DefaultIfEmpty(0).Max();
+            scene.Add(MotionArrow.Straight(part, -way * Math.Min(gap * 1.1, Foot(part).DistanceTo(Foot(place))), viewer));
+        }
+    }
+
+    /// <summary>Adds what is there when a part goes on or in, that part on its way, and an arrow.</summary>
+    /// <param name="scene">The scene.</param>
+    /// <param name="part">The part: a piece or the item.</param>
+    /// <param name="opening">How far pieces that open as a whole are folded when something goes in.</param>
+    /// <param name="viewer">Towards the viewer.</param>
+    /// <returns>Whether there is such a part, and something it goes to.</returns>
+    internal bool AddInserting(Scene scene, string part, double opening, Vector3d viewer)
+    {
+        if (_thing.Parts.FirstOrDefault(one => one.Part == part) is not { To: not null } entry)
+            return false;
+        var closed = _thing.Closed;
+        var before = _thing.Parts.TakeWhile(one => one.Part != part).Where(one => AssembledThing.Covers(entry) || !AssembledThing.Covers(one)).Select(one => one.Part).ToHashSet(StringComparer.Ordinal);
+        var standing = (AssembledThing.Covers(entry) ? closed : _thing.Open(opening)).Where(one => before.Contains(one.Part.Part)).ToList();
+        var hidden = AssembledThing.Covers(entry) && standing.Exists(one => one.Part.To is null && one.Pose is not null && entry.Goes == GoesWhere.Around);
+        var way = AssembledThing.Direction(entry.Leaves);
+        var own = closed.Where(one => one.Part.Part == part).ToList();
+        var reach = standing.Where(one => !hidden || one.Part.To is null).SelectMany(one => one.Corners).Max(way.Dot);
+        var size = own.SelectMany(one => one.Corners).Max(way.Dot) - own.SelectMany(one => one.Corners).Min(way.Dot);
+        var shift = way * (Math.Max(0, reach - own.SelectMany(one => one.Corners).Min(way.Dot)) + (0.25 * Math.Max(size, Outside.Height)));
+        var moved = own.Select(one => one.Moved(shift)).ToList();
+        Add(scene, standing.Concat(moved), default);
+        scene.Add(MotionArrow.Straight(moved[0], -shift, viewer));
+        return true;
+    }
+
+    private static Vector3d Foot(PosedPart part) => part.Pose?.Root.At(part.Pose.Root.Panel.Outline.Centroid) ?? part.Foot;
+
+    /// <summary>Adds parts.</summary>
+    internal void Add(Scene scene, IEnumerable<PosedPart> parts, Vector3d at)
     {
         ArgumentNullException.ThrowIfNull(scene);
-        var place = RigidMotion.By(at);
-        Add(scene, Standing(Box, opening).Moved(place));
-        var floor = 2 * Hair;
-        if (Platform is not null)
+        var all = parts.ToList();
+        foreach (var part in all.Select(part => part.Moved(at)))
         {
-            var platform = UpsideDown(Platform, 1).Moved(RigidMotion.By(at + (Vector3d.UnitZ * floor)));
-            Add(scene, platform);
-            floor = platform.Panels.Max(panel => panel.Corners.Max(corner => corner.Z)) - at.Z + (2 * Hair);
+            if (part.Pose is { } pose)
+                scene.Add(pose, MatPlacing.On(pose.Piece, _kit.Parts));
+            else if (part.Item!.IsRound)
+                scene.AddRound(part.Foot, part.Item.Width, part.Item.Height);
+            else
+                scene.AddBlock(part.Foot, part.Item.Width, part.Item.Depth, part.Item.Height);
         }
-
-        var foot = at + (Vector3d.UnitZ * floor);
-        if (_item is { Shape: ItemShape.Round })
-        {
-            scene.AddRound(foot, _item.Width.Millimetres, _item.Height.Millimetres);
-        }
-        else if (_item is not null)
-        {
-            var (width, depth) = Lying(_item);
-            scene.AddBlock(foot, width, depth, _item.Height.Millimetres);
-        }
-
-        if (LidOn() is { } lid)
-            Add(scene, lid.Moved(RigidMotion.By(at + (Vector3d.UnitZ * LidLift))));
     }
-
-    // An item lies the way that its longer side goes along the longer side of the floor.
-    private (double Width, double Depth) Lying(Item item)
-    {
-        var floor = Box.Panel(Box.Root).Outline.Bounds;
-        var (along, across) = (item.Width.Millimetres, item.Depth.Millimetres);
-        return floor.Width >= floor.Height == along >= across ? (along, across) : (across, along);
-    }
-
-    private void Add(Scene scene, Pose pose) => scene.Add(pose, MatPlacing.On(pose.Piece, _kit.Parts));
 
     /// <summary>A piece folded in the order of hands, the middle of its root at the origin, its facing side up.</summary>
     internal static Pose Standing(Piece piece, double opening)
     {
-        var pose = Layers.Apart(Folder.InOrder(piece, opening), Hair);
+        var pose = Fold(piece, opening);
         return pose.Moved(RigidMotion.By(-Vector3d.OnSheet(pose.Root.Panel.Outline.Bounds.Centre)));
     }
 
@@ -138,12 +161,9 @@ public sealed class FinishedThing
         return pose.Moved(RigidMotion.By(Vector3d.UnitZ * -lowest));
     }
 
-    private Pose? LidOn()
-    {
-        if (Lid is null)
-            return null;
-        var top = Standing(Box, 1).Panels.Max(panel => panel.Corners.Max(corner => corner.Z));
-        var lid = Standing(Lid, 1).Moved(RigidMotion.Turn(default, Vector3d.UnitX, 180));
-        return lid.Moved(RigidMotion.By(Vector3d.UnitZ * (top + Hair)));
-    }
+    /// <summary>Whether a piece is put into place turned over, so that it is shown that way once it is folded.</summary>
+    internal static bool IsTurnedOver(Kit kit, Piece piece) =>
+        kit.Assembly.Find(piece.Id) is { Stands: Stance.UpsideDown, Goes: not GoesWhere.Over };
+
+    private static Pose Fold(Piece piece, double opening) => Layers.Apart(Folder.InOrder(piece, opening), Hair);
 }

@@ -9,6 +9,7 @@ public sealed class Scene
     private const double Same = 1e-6;
     private readonly List<Face> _faces = [];
     private readonly List<SpaceLine> _lines = [];
+    private readonly List<MotionArrow> _arrows = [];
     private int _owners;
 
     /// <summary>All surfaces.</summary>
@@ -16,6 +17,9 @@ public sealed class Scene
 
     /// <summary>All edges.</summary>
     public IReadOnlyList<SpaceLine> Lines => _lines;
+
+    /// <summary>Arrows that say how something moves.</summary>
+    public IReadOnlyList<MotionArrow> Arrows => _arrows;
 
     /// <summary>The height of the ground that shadows fall on; null for none.</summary>
     public double? Ground { get; set; }
@@ -34,8 +38,22 @@ public sealed class Scene
                 _lines.Add(new SpaceLine(from, to, kind));
         }
 
+        // Where a panel bends there is no line, unless one looks along it.
+        foreach (var ruling in pose.Strips.Rulings)
+        {
+            var (a, b) = (pose.Panel(ruling.Parent), pose.Panel(ruling.Child));
+            _lines.Add(new SpaceLine(a.At(ruling.From), a.At(ruling.To), LineKind.Rounded, a.Facing, b.Facing));
+        }
+
         foreach (var mat in mats ?? [])
             AddMat(pose.Panel(mat.Panel.Name), mat.Corners, mat.Side);
+    }
+
+    /// <summary>Adds an arrow; nothing for null.</summary>
+    public void Add(MotionArrow? arrow)
+    {
+        if (arrow is not null)
+            _arrows.Add(arrow);
     }
 
     /// <summary>Adds an upright rectangular block.</summary>
@@ -149,9 +167,11 @@ public sealed class Scene
             {
                 if (start - done > Same)
                     yield return (At(done), At(start), LineKind.Cut);
+                done = end;
+                if (pose.Strips.Rulings.Contains(fold))
+                    continue;
                 if (fold.Parent == panel.Panel.Name || pose.Panel(fold.Parent).At(fold.From).DistanceTo(panel.At(fold.From)) > Same)
                     yield return (At(start), At(end), LineKind.Fold);
-                done = end;
             }
 
             if (length - done > Same)

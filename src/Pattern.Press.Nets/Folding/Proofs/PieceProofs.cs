@@ -6,6 +6,9 @@ public static class PieceProofs
     /// <summary>The widest gap a loop may have, as a part of the sheet's longer side.</summary>
     public const double WidestGap = 1e-9;
 
+    // Two panels that both leave their fold come to lie half a card deeper in each other than one that does.
+    private const double Bending = 1.5;
+
     /// <summary>How many positions between flat and finished are tried.</summary>
     public const int Positions = 9;
 
@@ -26,18 +29,18 @@ public static class PieceProofs
         var proofs = new List<FoldingProof>
         {
             Closes(FoldingProofKind.ClosesFinished, [finished], gapLimit),
-            Passes(FoldingProofKind.NothingPassesFinished, [Layers.Apart(finished, caliper)], caliper),
+            Passes(FoldingProofKind.NothingPassesFinished, [Layers.Apart(finished, caliper)], caliper * Bending),
         };
 
         // Only where loops hold the panels is the way there a way every maker has to go; elsewhere folds are made one
-        // after the other, in the order of the steps.
-        if (finished.Gaps.Count > 0)
+        // after the other, in the order of the steps. What bends is bowed first and then pushed in.
+        if (finished.Gaps.Count > 0 && piece.Panels.All(panel => panel.Bend is null))
         {
             var way = new Pose[Positions];
             for (var i = 0; i < way.Length; i++)
                 way[i] = Folder.Pose(piece, (i + 1.0) / (way.Length + 1));
             proofs.Add(Closes(FoldingProofKind.ClosesOnTheWay, way, gapLimit));
-            proofs.Add(Passes(FoldingProofKind.NothingPassesOnTheWay, way, 0));
+            proofs.Add(Passes(FoldingProofKind.NothingPassesOnTheWay, way, 0, Held(piece)));
         }
 
         return proofs;
@@ -72,10 +75,14 @@ public static class PieceProofs
         return new(kind, poses[0].Piece.Id, widest.Width, limit, holds, holds ? [] : [widest.Fold.Parent, widest.Fold.Child]);
     }
 
-    private static FoldingProof Passes(FoldingProofKind kind, IReadOnlyList<Pose> poses, double allowed)
+    // The panels that meet at a point with folds all round it.
+    private static HashSet<string> Held(Piece piece) =>
+        [.. InteriorPoint.Of(piece).SelectMany(point => point.Folds).SelectMany(fold => new[] { fold.Parent, fold.Child })];
+
+    private static FoldingProof Passes(FoldingProofKind kind, IReadOnlyList<Pose> poses, double allowed, HashSet<string>? among = null)
     {
         var limit = allowed + Crossings.Tolerance;
-        var deepest = poses.SelectMany(pose => Crossings.Of(pose.Panels)).MaxBy(crossing => crossing.Depth);
+        var deepest = poses.SelectMany(pose => Crossings.Of([.. pose.Panels.Where(panel => among is null || among.Contains(panel.Panel.Name))])).MaxBy(crossing => crossing.Depth);
         var holds = deepest is null || deepest.Depth <= limit;
         return new(
             kind, poses[0].Piece.Id, deepest?.Depth ?? 0, limit, holds, holds ? [] : [deepest!.First, deepest.Second]);

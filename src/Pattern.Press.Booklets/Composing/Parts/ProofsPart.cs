@@ -1,0 +1,47 @@
+using Pattern.Press.Measure;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Typesetting.Blocks;
+
+namespace Pattern.Press.Booklets.Composing.Parts;
+
+/// <summary>What was proven before the booklet was made, each with the number found, in both columns.</summary>
+internal static class ProofsPart
+{
+    /// <summary>Composes the part.</summary>
+    public static FlowPart Compose(BookletContext context, ValueText values)
+    {
+        var phrases = context.Phrases;
+        var there = context.Secondary.Checks.ToDictionary(check => check.Name, StringComparer.Ordinal);
+        var checks = context.Primary.Checks
+            .Where(check => there.ContainsKey(check.Name))
+            .Select(here => new TableRow(
+            [
+                here.Least > Length.Zero ? What(here.Name, phrases.Format("proofs.least", ("limit", values.Length(here.Least, context.Primary.Kit.Ruler)))) : What(here.Name, ""),
+                Both(values, here.Found, there[here.Name].Found),
+            ]));
+
+        // That the lid is not too loose is seen from its room; a warning would say it.
+        var proofs = new ProofTexts(context).All().Where(proof => !proof.IsSecondLimit)
+            .Select(proof => new TableRow([What(proof.What, proof.Limit.Here), Both(proof.Found)]));
+        return new FlowPart(
+            [
+                Words.Heading(1, phrases["proofs.title"], "proofs"),
+                Words.Phrase(phrases, "proofs.lead"),
+                new TableBlock(
+                    [ColumnAlignment.Left, ColumnAlignment.Right],
+                    [new TableRow([Words.Head(phrases["proofs.what"]), Words.Head(phrases["proofs.found"])])],
+                    [.. checks.Concat(proofs)]),
+            ],
+            FlowsOn: true)
+        { Title = phrases["proofs.title"] };
+
+        // The limit stands with the words: a column of its own would leave them too little room.
+        TableCell What(string what, string limit) => new(limit.Length > 0 ? Words.Plain(phrases.Format("proofs.with_limit", ("what", what), ("limit", limit))) : Words.Plain(what), IsHeader: true);
+    }
+
+    private static TableCell Both(ValueText values, Length here, Length there) =>
+        new(values.Both(new LengthValue(here), new LengthValue(there)));
+
+    private static TableCell Both((string Here, string There) text) =>
+        new(text.There.Length > 0 ? [new MeasureInline(text.Here), new TextInline(" "), new MeasureInline($"({text.There})")] : [new MeasureInline(text.Here)]);
+}

@@ -1,0 +1,73 @@
+using Pattern.Press.Measure;
+using Pattern.Press.Nets;
+using Pattern.Press.Nets.Folding.Proofs;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Structures.Reading;
+
+namespace Pattern.Press.Booklets.Composing;
+
+/// <summary>Proves both fits before anything is printed. What fails stops the booklet, with what to change and by how much.</summary>
+internal static class ProvenFits
+{
+    private const string LeaveOut = "or leave sizes out, so that they follow from the item and the card.";
+
+    /// <summary>Proves both fits and notes what fails or is doubtful as problems; the other column's only when the first has none.</summary>
+    public static (IReadOnlyList<FoldingProof> Primary, IReadOnlyList<FoldingProof> Secondary) Prove(BookletContext context, Problems problems)
+    {
+        var stocks = context.Source.Stocks.Values;
+        var here = ModelProofs.Of(context.Primary, context.Source.Item, stocks);
+        var there = ModelProofs.Of(context.Secondary, context.Source.Item, stocks);
+        var texts = new ProofTexts(context);
+        if (!Note(here, context.Primary.Kit.Ruler, ""))
+            Note(there, context.Secondary.Kit.Ruler, $"In the {(context.Source.Primary == UnitSystem.Metric ? "inch" : "metric")} column: ");
+        return (here, there);
+
+        bool Note(IReadOnlyList<FoldingProof> proofs, Ruler ruler, string column)
+        {
+            var any = false;
+            foreach (var proof in proofs.Where(proof => !proof.Holds))
+            {
+                any = true;
+                var where = proof.Panels.Count > 0 ? $" ({string.Join(", ", proof.Panels)})" : "";
+                var found = double.IsInfinity(proof.Found)
+                    ? $"nothing lies there{where}"
+                    : $"{texts.Number(proof, proof.Found, ruler)}{where}, where {texts.Number(proof, proof.Limit, ruler)} is the {(proof.LimitIsLeast ? "least" : "most")}";
+                var message = $"{column}{texts.What(proof) ?? proof.Piece}: {found}.";
+                if (proof.Verdict == Verdict.Fails)
+                    problems.Error(context.Source.StructurePlace, message, Advice(proof, context, texts, ruler));
+                else
+                    problems.Warning(context.Source.StructurePlace, message, Advice(proof, context, texts, ruler));
+            }
+
+            return any;
+        }
+    }
+
+    private static string Advice(FoldingProof proof, BookletContext context, ProofTexts texts, Ruler ruler)
+    {
+        var lacks = double.IsInfinity(proof.Lacks) ? "" : texts.Number(proof, proof.Lacks, ruler);
+        var twice = double.IsInfinity(proof.Lacks) ? "" : texts.Number(proof, 2 * proof.Lacks, ruler);
+        var (piece, other) = (Name(proof.Piece), Name(proof.Other));
+        var covers = context.Primary.Kit.Assembly.Find(proof.Piece) is { Goes: GoesWhere.Over or GoesWhere.Around };
+        return proof.Kind switch
+        {
+            FoldingProofKind.Clearance when covers => $"Make the {piece} {lacks} longer and wider, {LeaveOut}",
+            FoldingProofKind.Clearance => $"Make the {piece} {lacks} shorter and narrower, or the {other} as much larger, {LeaveOut}",
+            FoldingProofKind.NotTooLoose => $"It will slide about; the {piece} can be {lacks} shorter and narrower.",
+            FoldingProofKind.RoomBesideGussets => $"The walls will give way by that much; make the {piece} {lacks} shorter and narrower if they should not.",
+            FoldingProofKind.RoomAroundItem => $"Make the {piece} {twice} longer and wider inside, {LeaveOut}",
+            FoldingProofKind.RoomAboveItem => $"Make the {piece} {lacks} higher, {LeaveOut}",
+            FoldingProofKind.ItemPassesOpening => $"Make the opening {twice} wider, {LeaveOut}",
+            FoldingProofKind.GlueHasRoom => $"Make it {lacks} wider, or use glue that holds on a narrow tab.",
+            FoldingProofKind.SeamsLieFlat when double.IsInfinity(proof.Found) => $"In the structure’s file, fold the {piece} so that its glue comes to lie on something, or take the glue away.",
+            FoldingProofKind.SeamsLieFlat => $"In the structure’s file, bring the two {lacks} nearer to each other.",
+            FoldingProofKind.SeamsLieInside => $"Make the tab {lacks} narrower or shorter, {LeaveOut}",
+            FoldingProofKind.EdgesMeet or FoldingProofKind.ClosesAllRound => $"Edges that meet have to be equally long; they miss each other by {lacks} too much.",
+            FoldingProofKind.FoldsFlat => "Around a point, every other angle between folds has to add up to 180°, and two more folds have to go one way than the other.",
+            FoldingProofKind.GoesTogether or FoldingProofKind.NothingPassesAssembled => $"Make one of them {lacks} smaller there, {LeaveOut}",
+            _ => "Leave sizes out, so that they follow from the item, or change one at a time until it folds.",
+        };
+
+        string Name(string? id) => (context.Primary.Kit.Parts.FirstOrDefault(part => part.Piece.Id == id)?.Piece.Name ?? id ?? "").ToLowerInvariant();
+    }
+}

@@ -1,0 +1,324 @@
+namespace Pattern.Press.Nets.Folding;
+
+/// <summary>
+/// The pieces of a kit folded and put together as its assembly says, in one frame: x to the right, y to the back, z up,
+/// the first part with the middle of what it stands on above the origin.
+/// </summary>
+public sealed class AssembledThing
+{
+    /// <summary>How far flaps are folded that are shown open, as a part of their finished angle.</summary>
+    private const double FlapOpening = 0.12;
+
+    private readonly Kit kit;
+    private readonly ItemBody? item;
+    private readonly Func<Part, double> caliper;
+    private readonly Func<Piece, double, Pose> fold;
+    private readonly Dictionary<string, Standing> standing = new(StringComparer.Ordinal);
+    private IReadOnlyList<PosedPart>? closed;
+
+    /// <summary>Puts a kit together.</summary>
+    /// <param name="kit">The pieces, the mats and the assembly.</param>
+    /// <param name="item">What goes inside, if it is known.</param>
+    /// <param name="caliper">How thick each part is, in millimetres: what is put on something rests on its card and its mats.</param>
+    /// <param name="fold">How a piece is folded part of the way, 1 finished; as <see cref="Folder.InOrder"/> when null.</param>
+    public AssembledThing(Kit kit, ItemBody? item, Func<Part, double> caliper, Func<Piece, double, Pose>? fold = null)
+    {
+        ArgumentNullException.ThrowIfNull(kit);
+        ArgumentNullException.ThrowIfNull(caliper);
+        (this.kit, this.item, this.caliper) = (kit, item, caliper);
+        this.fold = fold ?? Folder.InOrder;
+        Parts = [.. kit.Assembly.Parts.Where(part => part.Part == Assembly.Item ? item is not null : Find(part.Part) is not null)];
+    }
+
+    /// <summary>What there is: the assembly's pieces, and the item if it is known.</summary>
+    public IReadOnlyList<AssembledPart> Parts { get; }
+
+    /// <summary>Everything in its place, closed.</summary>
+    public IReadOnlyList<PosedPart> Closed => closed ??= Place();
+
+    /// <summary>
+    /// Opened: what opens as a whole is folded as far as asked, flaps are folded back, and what lies over or around
+    /// something has come off its own way, far enough to be clear of the item.
+    /// </summary>
+    /// <param name="opening">How far pieces that open as a whole are folded: 0 flat, 1 closed.</param>
+    public IReadOnlyList<PosedPart> Open(double opening)
+    {
+        var parts = new List<PosedPart>();
+        foreach (var part in Closed)
+        {
+            var moved = part.Pose is null ? part : part with { Pose = Opened(part, opening) };
+            parts.Add(moved.Moved(ComesOff(part) ? Direction(part.Part.Leaves) * Lift(part.Part) : default));
+        }
+
+        return parts;
+    }
+
+    /// <summary>Everything taken apart along the ways it comes off, each clear of what it comes from.</summary>
+    public IReadOnlyList<PosedPart> Apart()
+    {
+        var shifts = new Dictionary<string, Vector3d>(StringComparer.Ordinal);
+        var placed = new List<PosedPart>();
+        foreach (var part in Parts)
+        {
+            var copies = Closed.Where(one => one.Part.Part == part.Part).ToList();
+            var shift = part.To is null ? default : shifts.GetValueOrDefault(part.To);
+            if (part.To is not null)
+            {
+                // Beyond everything that is taken apart the same way already, by two fifths of the thing's size.
+                var way = Direction(part.Leaves);
+                var clear = 0.4 * Size(Closed);
+                var reach = placed.SelectMany(one => one.Corners).Max(corner => way.Dot(corner));
+                shift += way * Math.Max(0, reach + clear - copies.SelectMany(one => one.Corners).Min(corner => way.Dot(corner + shift)));
+            }
+
+            shifts[part.Part] = shift;
+            placed.AddRange(copies.Select(one => one.Moved(shift)));
+        }
+
+        return placed;
+    }
+
+    /// <summary>The outside of the closed thing in millimetres: across, deep, high; the item counts only where nothing is around it.</summary>
+    public (double Width, double Depth, double Height) Outside
+    {
+        get
+        {
+            var pieces = Closed.Where(part => part.Pose is not null).ToList();
+            var corners = (pieces.Count > 0 ? pieces : Closed).SelectMany(part => part.Corners).ToList();
+            return (
+                corners.Max(c => c.X) - corners.Min(c => c.X),
+                corners.Max(c => c.Y) - corners.Min(c => c.Y),
+                corners.Max(c => c.Z) - corners.Min(c => c.Z));
+        }
+    }
+
+    /// <summary>Whether a part is over or around what it goes to, and so has to come off before that is opened.</summary>
+    public static bool Covers(AssembledPart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.Goes is GoesWhere.Over or GoesWhere.Around;
+    }
+
+    /// <summary>The arrow of length 1 along which a part comes off.</summary>
+    public static Vector3d Direction(Leaving leaving) => leaving switch
+    {
+        Leaving.Right => Vector3d.UnitX,
+        Leaving.Left => -Vector3d.UnitX,
+        Leaving.Front => -Vector3d.UnitY,
+        Leaving.Back => Vector3d.UnitY,
+        _ => Vector3d.UnitZ,
+    };
+
+    /// <summary>A piece folded part of the way, where it stands when it is closed.</summary>
+    public Pose Folded(PosedPart part, double opening)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return InPlace(part, fold(Find(part.Part.Part)!.Piece, opening));
+    }
+
+    // The root lies still on the sheet, so where it is in the closed thing is the motion of the whole.
+    private static Pose InPlace(PosedPart part, Pose pose) => pose.Moved(part.Pose!.Root.Motion);
+
+    /// <summary>The piece of a part in an opened thing: folded open as a whole, or its flaps folded back.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="opening">How far it is folded when it opens as a whole: 0 flat, 1 closed.</param>
+    /// <param name="flap">How far its flaps are folded when only those open.</param>
+    internal Pose Opened(PosedPart part, double opening, double flap = FlapOpening)
+    {
+        var piece = part.Pose!.Piece;
+        if (part.Part.OpensWholly)
+            return Folded(part, opening);
+        if (part.Part.Opens.Count == 0)
+            return part.Pose;
+        var flaps = part.Part.Opens.ToHashSet(StringComparer.Ordinal);
+        var angles = part.Pose.Angles;
+        return InPlace(part, Folder.Pose(part.Pose.Strips, hinge => angles[hinge] * (flaps.Contains(part.Pose.Panel(Outer(piece, hinge)).Panel.Kind) ? flap : 1)));
+    }
+
+    // A fold belongs to the panel that turns, the child.
+    private static string Outer(Piece piece, Fold fold) => fold.Child == piece.Root ? fold.Parent : fold.Child;
+
+    private static double Size(IEnumerable<PosedPart> parts)
+    {
+        var corners = parts.SelectMany(part => part.Corners).ToList();
+        return Math.Max(corners.Max(c => c.X) - corners.Min(c => c.X), Math.Max(corners.Max(c => c.Y) - corners.Min(c => c.Y), corners.Max(c => c.Z) - corners.Min(c => c.Z)));
+    }
+
+    // What covers something comes off, and so does what leaves another way than up, as a drawer.
+    private static bool ComesOff(PosedPart part) =>
+        part.Item is null && part.Part.To is not null && (Covers(part.Part) || part.Part.Leaves != Leaving.Up);
+
+    private double Lift(AssembledPart part)
+    {
+        var way = Direction(part.Leaves);
+        var own = Closed.Where(one => one.Part.Part == part.Part).SelectMany(one => one.Corners).Min(corner => way.Dot(corner));
+        var others = Closed.Where(one => one.Part.Part != part.Part && one.Part.To != part.Part).ToList();
+        if (part.Leaves != Leaving.Up)
+        {
+            // A drawer pulled out by two thirds shows how it works.
+            var ends = Closed.Where(one => one.Part.Part == part.Part).SelectMany(one => one.Corners).Max(corner => way.Dot(corner));
+            return part.Goes == GoesWhere.Around ? (others.SelectMany(one => one.Corners).Max(way.Dot) - own) * 1.15 : (ends - own) * 0.65;
+        }
+
+        var inside = others.Where(one => one.Item is not null).Select(one => one.Top).DefaultIfEmpty(double.NegativeInfinity).Max();
+        var (width, depth, _) = Outside;
+        return Math.Max(0, inside - own) + Math.Max(width, depth);
+    }
+
+    private Part? Find(string id) => kit.Parts.FirstOrDefault(part => part.Kind == PartKind.Piece && part.Piece.Id == id);
+
+    private List<PosedPart> Place()
+    {
+        var placed = new List<PosedPart>();
+        foreach (var part in Parts)
+        {
+            var host = part.To is null ? null : placed.Find(one => one.Part.Part == part.To);
+            for (var copy = 0; copy < part.Places.Count; copy++)
+                placed.Add(part.Part == Assembly.Item ? PlaceItem(part, copy, host, placed) : PlacePiece(part, copy, host, placed));
+        }
+
+        return placed;
+    }
+
+    private PosedPart PlacePiece(AssembledPart part, int copy, PosedPart? host, List<PosedPart> placed)
+    {
+        var piece = Find(part.Part)!;
+        if (!standing.TryGetValue(part.Part, out var stands))
+            standing[part.Part] = stands = Standing.Of(fold(piece.Piece, 1), part);
+        var own = new PosedPart(part, copy, stands.Pose, null, default);
+        var (thick, shift) = (caliper(piece), part.Places[copy]);
+        var middle = host is null ? default : MiddleOf(host);
+        var at = new Vector3d(middle.X + shift.Right, middle.Y + shift.Back, 0);
+        var height = part.Goes switch
+        {
+            GoesWhere.Inside => Floor(host!, own.Moved(at), placed) + (thick / 2),
+            GoesWhere.Over or GoesWhere.On => host!.Top + (thick / 2),
+            GoesWhere.Around => ((host!.Top + host.Bottom) / 2) - ((own.Top - own.Bottom) / 2),
+            _ => 0,
+        };
+
+        // A lid rests with its top; everything else with whatever is lowest.
+        var rests = part.Goes == GoesWhere.Over ? own.Top : own.Bottom;
+        var up = height - rests;
+
+        // One that is deeper than what it goes over stands on the same ground.
+        if (part.Goes == GoesWhere.Over)
+            up = Math.Max(up, host!.Bottom - own.Bottom);
+        return own.Moved(at + (Vector3d.UnitZ * (up + shift.Up)));
+    }
+
+    private PosedPart PlaceItem(AssembledPart part, int copy, PosedPart? host, List<PosedPart> placed)
+    {
+        var body = Lying(part, host);
+        var shift = part.Places[copy];
+        var middle = host is null ? default : MiddleOf(host);
+        var own = new PosedPart(part, copy, null, body, new Vector3d(middle.X + shift.Right, middle.Y + shift.Back, 0));
+        var height = host is null ? 0 : part.Goes == GoesWhere.Inside ? Floor(host, own, placed) : host.Top;
+        return own.Moved(Vector3d.UnitZ * (height + shift.Up));
+    }
+
+    // The longer side of an item lies along the longer side of where it stands, unless the assembly turns it.
+    private ItemBody Lying(AssembledPart part, PosedPart? host)
+    {
+        var turned = Math.Abs(Math.Round(part.Turned / 90) % 2) == 1;
+        var body = turned ? item!.Turned : item!;
+        if (part.Turned != 0 || body.IsRound || host?.Pose is null || part.Places.Count > 1)
+            return body;
+        var corners = Ground(host).Corners;
+        var (across, deep) = (corners.Max(c => c.X) - corners.Min(c => c.X), corners.Max(c => c.Y) - corners.Min(c => c.Y));
+        return across >= deep == body.Width >= body.Depth ? body : body.Turned;
+    }
+
+    // The panel of a piece that is lowest and level, its floor as it stands; its root where none is.
+    private static PosedPanel Ground(PosedPart part)
+    {
+        var pose = part.Pose!;
+        if (part.Part.Stands is Stance.AsDrawn or Stance.UpsideDown)
+            return pose.Root;
+        if (part.Part.Stands == Stance.OnPanel)
+            return pose.Panels.First(panel => panel.Panel.Kind == part.Part.StandsOn);
+        var level = pose.Panels.Where(panel => panel.Panel.Role == PanelRole.Panel && Math.Abs(panel.Facing.Z) > 0.99).ToList();
+        return level.Count == 0 ? pose.Root : level.MinBy(panel => panel.Corners[0].Z)!;
+    }
+
+    private static Vector3d MiddleOf(PosedPart host) => host.Pose is null
+        ? host.Foot
+        : host.Part.Stands == Stance.OnEdge && host.Pose.Panels.Count(panel => panel.Panel.Role == PanelRole.Panel) > 1 ? MiddleOf(host.Corners.ToList()) : Ground(host).At(Ground(host).Panel.Outline.Centroid);
+
+    private static Vector3d MiddleOf(List<Vector3d> corners) => new(
+        (corners.Min(c => c.X) + corners.Max(c => c.X)) / 2, (corners.Min(c => c.Y) + corners.Max(c => c.Y)) / 2, corners.Min(c => c.Z));
+
+    // The height of what lies below a part inside its host: the host's floor, or something that was put on it before.
+    private double Floor(PosedPart host, PosedPart own, List<PosedPart> placed)
+    {
+        var floor = host.Pose is null ? host.Top : Upper(host, Ground(host));
+        var corners = own.Corners.ToList();
+        var (left, right, front, back) = (corners.Min(c => c.X), corners.Max(c => c.X), corners.Min(c => c.Y), corners.Max(c => c.Y));
+        foreach (var other in placed.Where(one => one.Part.To == host.Part.Part && one.Part.Goes == GoesWhere.Inside && one.Part.Part != own.Part.Part))
+        {
+            if (other.Pose is null)
+                continue;
+            foreach (var panel in other.Pose.Panels.Where(panel => Math.Abs(panel.Facing.Z) > 0.99))
+            {
+                var middle = panel.At(panel.Panel.Outline.Centroid);
+                if (middle.X > left && middle.X < right && middle.Y > front && middle.Y < back)
+                    floor = Math.Max(floor, Upper(other, panel));
+            }
+        }
+
+        return floor;
+    }
+
+    // The upper surface of a level panel: half its card above its middle, and a mat if it has one on that side.
+    private double Upper(PosedPart part, PosedPanel panel)
+    {
+        var side = panel.Facing.Z > 0 ? SheetSide.Facing : SheetSide.Away;
+        return panel.Corners[0].Z + (caliper(Find(part.Part.Part)!) / 2) + MatLayers.On(kit, part.Part.Part, panel.Panel, side, caliper);
+    }
+
+    /// <summary>A folded piece as it stands, the middle of what it stands on at the origin.</summary>
+    private sealed record Standing(Pose Pose)
+    {
+        public static Standing Of(Pose pose, AssembledPart part)
+        {
+            pose = part.Stands switch
+            {
+                Stance.UpsideDown => pose.Moved(RigidMotion.Turn(default, Vector3d.UnitX, 180)),
+                Stance.OnEdge => pose.Moved(Upright(pose)),
+                Stance.OnPanel => pose.Moved(Onto(pose.Panels.First(panel => panel.Panel.Kind == part.StandsOn))),
+                _ => pose,
+            };
+            if (part.Turned != 0)
+                pose = pose.Moved(RigidMotion.Turn(default, Vector3d.UnitZ, part.Turned));
+            var down = new PosedPart(part, 0, pose, null, default);
+            return new Standing(pose.Moved(RigidMotion.By(-MiddleOf(down) with { Z = 0 })));
+        }
+
+        // A ring, such as a shade or a cup, stands on its rim: all its panels lean alike then. Anything else stands with its
+        // first panel upright.
+        private static RigidMotion Upright(Pose pose)
+        {
+            var usual = RigidMotion.Turn(default, Vector3d.UnitX, 90);
+            var facings = pose.Panels.Where(panel => panel.Panel.Role == PanelRole.Panel).Select(panel => panel.Facing).ToList();
+            if (facings.Count < 3)
+                return usual;
+            var axis = (facings[facings.Count / 3] - facings[0]).Cross(facings[2 * facings.Count / 3] - facings[0]);
+            if (axis.Length < 1e-6)
+                return usual;
+            axis = axis.Unit * (axis.Y < 0 ? -1 : 1);
+            var lean = axis.Dot(facings[0]);
+            if (facings.Exists(facing => Math.Abs(facing.Dot(axis) - lean) > 1e-6))
+                return usual;
+            var turn = axis.Cross(Vector3d.UnitZ);
+            return turn.Length < 1e-9 ? usual : RigidMotion.Turn(default, turn, Math.Atan2(turn.Length, axis.Z) * 180 / Math.PI);
+        }
+
+        // The least turn that makes the panel's facing side look up; the front stays in front.
+        private static RigidMotion Onto(PosedPanel panel)
+        {
+            var axis = panel.Facing.Cross(Vector3d.UnitZ);
+            var angle = Math.Atan2(axis.Length, panel.Facing.Z) * 180 / Math.PI;
+            return RigidMotion.Turn(default, axis.Length < 1e-9 ? Vector3d.UnitX : axis, angle);
+        }
+    }
+}

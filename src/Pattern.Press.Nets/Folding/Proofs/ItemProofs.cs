@@ -1,0 +1,69 @@
+namespace Pattern.Press.Nets.Folding.Proofs;
+
+/// <summary>Proves that the item has its ease on every side, does not touch what is above it, and can be put in.</summary>
+internal static class ItemProofs
+{
+    public static IEnumerable<FoldingProof> Of(KitProofs.Working work)
+    {
+        var items = work.Thing.Closed.Where(part => part.Item is not null && part.Part.Goes == GoesWhere.Inside).ToList();
+        if (items.Count == 0 || work.Thing.Closed.FirstOrDefault(one => one.Part.Part == items[0].Part.To && one.Pose is not null) is not { } host)
+            yield break;
+
+        // What is put on afterwards is in nobody's way, and is no wall beside the item either.
+        var pieces = work.Thing.Closed.Where(part => part.Pose is not null).ToList();
+        var beside = pieces.Where(part => !AssembledThing.Covers(part.Part)).ToList();
+        var isFlat = host.Top - host.Bottom < items.Min(item => item.Item!.Height) / 2;
+        var ease = work.Kit.Ease;
+        if (isFlat)
+        {
+            var card = work.Caliper(host) / 2;
+            if (Least(items, item => ItemRoom.InPocket(item.Item!, item.Foot, host.Pose!, card, null, [])) is { } room)
+                yield return Proof(FoldingProofKind.RoomAroundItem, room, ease);
+            if (Least(items, item => ItemRoom.InPocket(item.Item!, item.Foot, host.Pose!, card, item.Part.Leaves, [.. host.Part.Opens])) is { } way)
+                yield return Proof(FoldingProofKind.ItemPassesOpening, way, 0);
+            yield break;
+        }
+
+        if (BestWay(work, beside, slabs => Least(items, item => ItemRoom.Around(item.Item!, item.Foot, slabs))) is { } around)
+            yield return Proof(FoldingProofKind.RoomAroundItem, around, ease);
+        var all = pieces.SelectMany(part => work.Slabs(part)[0]).ToList();
+        if (Least(items, item => ItemRoom.Above(item.Item!, item.Foot, all)) is { } above)
+            yield return Proof(FoldingProofKind.RoomAboveItem, above, 0);
+
+        var open = beside.Select(part => part.Part.OpensWholly || part.Part.Opens.Count > 0 ? work.Thick(part, work.Thing.Opened(part, 0.5, 0)) : null).ToList();
+        var passes = BestWay(work, beside, slabs => Least(items, item => ItemRoom.Passing(item.Item!, item.Foot, item.Part.Leaves, slabs)), open);
+        if (passes is not null)
+            yield return Proof(FoldingProofKind.ItemPassesOpening, passes, 0);
+
+        FoldingProof Proof(FoldingProofKind kind, ItemRoom room, double least)
+        {
+            var holds = room.Room >= least - KitProofs.Working.Rounding;
+            return new(kind, host.Part.Part, room.Room, least, holds, [room.Panel]) { Other = Assembly.Item };
+        }
+    }
+
+    // The best that can be had with the gussets laid one way or another.
+    private static ItemRoom? BestWay(
+        KitProofs.Working work, List<PosedPart> parts, Func<IReadOnlyList<Slab>, ItemRoom?> measure, List<IReadOnlyList<Slab>?>? instead = null)
+    {
+        ItemRoom? best = null;
+        var ways = parts.Select(part => work.Slabs(part).Count).DefaultIfEmpty(1).Max();
+        for (var way = 0; way < ways; way++)
+        {
+            var slabs = new List<Slab>();
+            for (var i = 0; i < parts.Count; i++)
+            {
+                var own = work.Slabs(parts[i]);
+                slabs.AddRange(instead?[i] ?? own[Math.Min(way, own.Count - 1)]);
+            }
+
+            if (measure(slabs) is { } room && (best is null || room.Room > best.Room))
+                best = room;
+        }
+
+        return best;
+    }
+
+    private static ItemRoom? Least(List<PosedPart> items, Func<PosedPart, ItemRoom?> measure) =>
+        items.Select(measure).OfType<ItemRoom>().MinBy(room => room.Room);
+}
