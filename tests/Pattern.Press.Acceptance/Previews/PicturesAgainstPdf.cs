@@ -29,10 +29,10 @@ public sealed class PicturesAgainstPdf : IDisposable
 
     // The picture is four times as fine as the one the tolerance is for, so that the grey pixel at the edge of a letter, which
     // may be the first or the last of it, counts for a quarter of one.
+    // Pages of words; between the lines of a drawing there is no telling whose the ink is.
     [Theory]
     [InlineData("2")]
-    [InlineData("9")]
-    [InlineData("T2")]
+    [InlineData("4")]
     public void Lines_of_text_begin_and_end_within_half_a_pixel_of_where_the_pdf_has_them(string label)
     {
         Workshop.Of("tea-tin-box", "a4", out var book);
