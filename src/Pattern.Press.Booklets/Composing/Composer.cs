@@ -79,7 +79,7 @@ internal sealed class Composer
             Date = source.Date,
             RunningTitle = source.Title,
             Paper = (Width, Height),
-            Parts = parts,
+            Parts = Numbering.Apply(parts, _context.Phrases, source.Steps, problems),
         };
     }
 

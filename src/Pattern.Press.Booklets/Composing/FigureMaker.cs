@@ -94,6 +94,7 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
         return new FigureBlock(drawing, alternative, caption, FigureWidth.Medium)
         {
             Source = new BlockSource(figure.Place.File, figure.Place.Line),
+            Destination = figure.Name.Length > 0 ? Numbering.FigurePrefix + figure.Name : null,
         };
     }
 

@@ -144,6 +144,8 @@ internal static class OwnFigures
     // What the maker's marks would leave between them.
     private static IEnumerable<string> Leaves(BookletContext context, Model model, OwnFigure figure)
     {
+        foreach (var off in Lengths(figure.Value).Where(length => !model.Kit.Ruler.Marks(length)))
+            yield return $"{LengthFormat.Format(off, model.Kit.Ruler)} is on no mark of the ruler ({LengthFormat.Format(model.Kit.Ruler.Step, model.Kit.Ruler)})";
         var dot = figure.Name.LastIndexOf('.');
         var (id, what) = dot < 0 ? ("", "") : (figure.Name[..dot], figure.Name[(dot + 1)..]);
         var part = model.Kit.Parts.FirstOrDefault(part => part.Piece.Id == id);
@@ -185,6 +187,14 @@ internal static class OwnFigures
         var at = across ? new Point(middle, root.Y) : new Point(root.X, middle);
         return piece.Panels.FirstOrDefault(panel => panel.Outline.Contains(at)) is { } panel ? $"the {panel.Name}" : "the part between";
     }
+
+    private static IEnumerable<Length> Lengths(Value value) => value switch
+    {
+        LengthValue one => [one.Length],
+        SizeValue size => [size.Size.Width, size.Size.Height],
+        LengthListValue list => list.Lengths,
+        _ => [],
+    };
 
     private static bool IsSame(Value one, Value other) => (one, other) switch
     {

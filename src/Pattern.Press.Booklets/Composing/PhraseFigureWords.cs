@@ -7,6 +7,9 @@ namespace Pattern.Press.Booklets.Composing;
 public sealed class PhraseFigureWords(PhraseBook phrases) : IFigureWords
 {
     /// <inheritdoc/>
+    public string DecimalMark => phrases.DecimalMark;
+
+    /// <inheritdoc/>
     public string Say(string key, params ReadOnlySpan<(string Name, string Value)> values)
     {
         // A figure offers every value it has; the phrase takes those it needs.

@@ -86,5 +86,6 @@ internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phras
         _ => inline,
     };
 
-    private string Point(string text) => phrases.DecimalMark == "." ? text : text.Replace(".", phrases.DecimalMark, StringComparison.Ordinal);
+    /// <summary>A number written with a full stop, as the language writes it.</summary>
+    public string Point(string text) => phrases.DecimalMark == "." ? text : text.Replace(".", phrases.DecimalMark, StringComparison.Ordinal);
 }

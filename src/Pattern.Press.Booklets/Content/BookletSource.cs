@@ -285,6 +285,9 @@ public enum FigureShow
 /// <param name="Place">Where it is asked for.</param>
 public sealed record FigureSource(string Subject, FigureShow Show, IReadOnlyList<string> Emphasise, string Caption, Place Place)
 {
+    /// <summary>What links call it: <c>waste</c> for <c>#figure-waste</c>; empty for a figure that nothing refers to.</summary>
+    public string Name { get; init; } = "";
+
     /// <summary>For <see cref="FigureShow.Folded"/>: how far it is folded, above 0 to 1.</summary>
     public double Folded { get; init; } = 1;
 }

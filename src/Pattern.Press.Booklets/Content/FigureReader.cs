@@ -7,7 +7,7 @@ namespace Pattern.Press.Booklets.Content;
 public static class FigureReader
 {
     /// <summary>The keys of a figure.</summary>
-    public static IReadOnlyList<string> Keys { get; } = ["of", "show", "folded", "emphasise", "caption"];
+    public static IReadOnlyList<string> Keys { get; } = ["of", "show", "folded", "emphasise", "caption", "name"];
 
     /// <summary>The words for what a figure shows, in the order of <see cref="FigureShow"/>.</summary>
     public static IReadOnlyList<string> Shows { get; } =
@@ -53,17 +53,27 @@ public static class FigureReader
         var emphasise = map.Find("emphasise");
         var caption = map.Find("caption");
         var folded = map.Find("folded") is { } part ? Folded(part, problems) : 1;
+        var name = map.Find("name") is { } given ? Name(given, problems) : "";
         map.RefuseTheRest();
         FigureShow? shown = show is null
             ? (of is null && piece is null ? FigureShow.Finished : FigureShow.Flat)
             : Show(show);
         return shown is { } what && Make(of, what, piece, emphasise?.AsWordsList(problems) ?? [], caption?.AsWords(problems) ?? "", map.Place, problems) is { } figure
-            ? figure with { Folded = folded }
+            ? figure with { Folded = folded, Name = name }
             : null;
     }
 
     private static FigureShow? Show(YamlItem written) =>
         written.AsChoice(Shows) is { } word ? Enum.Parse<FigureShow>(word, ignoreCase: true) : null;
+
+    private static string Name(YamlItem written, Problems problems)
+    {
+        var text = written.Scalar?.Trim() ?? "";
+        if (text.Length > 0 && text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-'))
+            return text;
+        problems.Error(written.Place, $"“{written.Scalar}” cannot be the name of a figure.", "Names are small letters, figures and hyphens: “name: lid-waste”. Links to it are written [](#figure-lid-waste).");
+        return "";
+    }
 
     // A part of the way from flat to finished, as a percentage.
     private static double Folded(YamlItem written, Problems problems)

@@ -81,8 +81,8 @@ public static class AlternativeText
 
     private static string SheetSize(FlatDrawing drawing)
     {
-        var text = LengthFormat.Format(drawing.Piece.Sheet, drawing.Ruler);
-        return drawing is { Other: { } other, OtherRuler: { } ruler } ? $"{text} / {LengthFormat.Format(other.Sheet, ruler)}" : text;
+        var text = drawing.Words.Number(LengthFormat.Format(drawing.Piece.Sheet, drawing.Ruler));
+        return drawing is { Other: { } other, OtherRuler: { } ruler } ? $"{text} / {drawing.Words.Number(LengthFormat.Format(other.Sheet, ruler))}" : text;
     }
 
     private static string Folds(Piece piece, IFigureWords words)

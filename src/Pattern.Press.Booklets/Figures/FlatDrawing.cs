@@ -51,7 +51,7 @@ public sealed record FlatDrawing : IDrawing
     {
         if (!HasDimensions)
             return [];
-        var stations = new Stations(Piece, Ruler, Other, OtherRuler, across);
+        var stations = new Stations(Piece, Ruler, Other, OtherRuler, across, Words);
         return Show switch
         {
             FigureShow.Flat => stations.AddFolds().AddCuts().AddSide().Found,
@@ -61,5 +61,5 @@ public sealed record FlatDrawing : IDrawing
         };
     }
 
-    internal Station Side(bool across) => new Stations(Piece, Ruler, Other, OtherRuler, across).Side;
+    internal Station Side(bool across) => new Stations(Piece, Ruler, Other, OtherRuler, across, Words).Side;
 }

@@ -38,7 +38,12 @@ public static class ContactSheet
     }
 
     /// <summary>How many pages stand in a row: the sheet comes out a little wider than high.</summary>
-    public static int Columns(int pages) => Math.Max(1, (int)Math.Ceiling(Math.Sqrt(pages * 2)));
+    public static int Columns(int pages)
+    {
+        // Rows first: then the last one is nearly full.
+        var rows = Math.Max(1, (int)Math.Round(Math.Sqrt(pages / 2.0)));
+        return Math.Max(1, (pages + rows - 1) / rows);
+    }
 
     private static void AddPage(List<PageItem> items, Page page, double left, double top, double cellWidth, double cellHeight, StyleSheet styles)
     {

@@ -29,7 +29,8 @@ internal static class PieceFiles
         {
             var stock = source.Stocks.TryGetValue(part.Stock, out var known) ? known.Name : part.Stock;
             var cut = context.Phrases.Format("template.cut", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)), ("stock", stock));
-            var size = context.Phrases.Format("template.size", ("size", LengthFormat.Format(part.Piece.Sheet, kit.Ruler)));
+            var written = new PhraseFigureWords(context.Phrases).Number(LengthFormat.Format(part.Piece.Sheet, kit.Ruler));
+            var size = context.Phrases.Format("template.size", ("size", written));
             var side = part.Kind == PartKind.Piece ? context.Phrases["template.side"] : context.Phrases["template.side_mat"];
             return $"{cut} {size} {side}";
         }

@@ -30,23 +30,25 @@ internal static class MaterialsPart
         var amounts = new Amounts(phrases, source.Currency);
         if (list.GramsPerKit is { } grams)
             blocks.Add(new ParagraphBlock(phrases.Inlines("materials.stocks.mass", ("mass", amounts.Mass(grams))), ParagraphKind.Small));
+        var lists = new List<Block>();
         var extras = Extras(context, amounts, words).ToList();
         if (extras.Count > 0)
-        {
-            blocks.Add(Words.Subheading(2, phrases["materials.extras.title"]));
-            blocks.Add(Words.Ticks(extras));
-        }
-
+            lists.Add(List(phrases["materials.extras.title"], extras));
+        lists.Add(List(phrases["materials.tools.title"], Tools(context).Select(words.Inlines)));
+        blocks.Add(Words.InColumns(context.Styles.Columns.Materials, lists));
         if (!context.IsForSeveral && !source.Without.Contains(BookletPart.Costs) && Shopping.List(context).Total is not null)
         {
             blocks.Add(Words.Subheading(2, phrases["costs.title"]));
             blocks.AddRange(ShoppingTable.Make(context, words));
         }
 
-        blocks.Add(Words.Subheading(2, phrases["materials.tools.title"]));
-        blocks.Add(Words.Ticks(Tools(context).Select(words.Inlines)));
-        return new FlowPart(blocks) { Title = phrases["materials.title"] };
+        // Short enough to begin below what comes before; a page is taken only when it is needed.
+        return new FlowPart(blocks, FlowsOn: true) { Title = phrases["materials.title"] };
     }
+
+    // A list and its heading stand in one column.
+    private static KeepTogetherBlock List(string title, IEnumerable<IReadOnlyList<Inline>> items) =>
+        new([Words.Subheading(2, title), Words.Ticks(items)]);
 
     private static IEnumerable<IReadOnlyList<Inline>> Extras(BookletContext context, Amounts amounts, MakersWords words)
     {
