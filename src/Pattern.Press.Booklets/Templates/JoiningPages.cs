@@ -140,13 +140,13 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         foreach (var seam in seams)
         {
             foreach (var mark in seam.Marks)
-                WriteLetters(board, Put(mark.At), mark.Letter, seam.Upright);
+                WriteLetters(board, Put(mark.At), mark.Letter, seam.Upright, whole);
         }
 
         for (var i = 0; i < steps.Count; i++)
         {
             foreach (var seam in steps[i].Joins)
-                DrawOrder(board, new Segment(Put(seam.Line.From), Put(seam.Line.To)), seam.Upright, (i + 1).ToString(CultureInfo.InvariantCulture));
+                DrawOrder(board, new Segment(Put(seam.Line.From), Put(seam.Line.To)), seam.Upright, (i + 1).ToString(CultureInfo.InvariantCulture), whole);
         }
 
         foreach (var tile in plan.Tiles)
@@ -163,7 +163,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
     }
 
     // The letter on both sides of the seam, a little further along it where lines are in the way; the steps name it anyway.
-    private void WriteLetters(Board board, Point mark, string letter, bool upright)
+    private void WriteLetters(Board board, Point mark, string letter, bool upright, Box whole)
     {
         var label = new Label([letter], job.Styles.Text.Bold, Math.Max(6.5, job.Styles.Scale.Drawing), job.Styles.Language);
         var away = 1.4 + ((upright ? label.Width : label.Height) / 2);
@@ -172,7 +172,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             Point[] places = upright
                 ? [mark + new Point(-away, shift), mark + new Point(away, shift)]
                 : [mark + new Point(shift, -away), mark + new Point(shift, away)];
-            if (!places.All(place => board.Room.IsFree(label.BoxAt(place.X, place.Y).Grown(0.15))))
+            if (!places.All(place => whole.Holds(label.BoxAt(place.X, place.Y)) && board.Room.IsFree(label.BoxAt(place.X, place.Y).Grown(0.15))))
                 continue;
             foreach (var place in places)
                 board.Write(label, place.X, place.Y, job.Styles.Palette.Text);
@@ -182,7 +182,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
 
     // The number of the step on the page that is laid down in it, with an arrow to the seam. Very small drawings have room
     // for a small one, or for none; the words say it too.
-    private void DrawOrder(Board board, Segment seam, bool upright, string number)
+    private void DrawOrder(Board board, Segment seam, bool upright, string number, Box whole)
     {
         const double Clear = 0.6;
         var styles = job.Styles;
@@ -205,7 +205,8 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
                     var part = 0.5 + (0.028 * ((step + 1) / 2) * (step % 2 == 0 ? 1 : -1));
                     var end = Away(part, far);
                     var cost = board.Room.Crossings(new Segment(Away(part, 1), end)) + (Math.Abs(far - 9) * 0.1) + (step * 0.01);
-                    if (cost >= least || !board.Room.IsFree(Box.Around(end.X, end.Y, 2 * radius, 2 * radius).Grown(0.3)) || !Sides(part, Clear, far).All(board.Room.IsClear))
+                    var badge = Box.Around(end.X, end.Y, 2 * radius, 2 * radius).Grown(0.3);
+                    if (cost >= least || !whole.Holds(badge) || !board.Room.IsFree(badge) || !Sides(part, Clear, far).All(board.Room.IsClear))
                         continue;
                     (best, least) = ((part, far), cost);
                 }

@@ -18,6 +18,9 @@ internal sealed class PageFrame
     private const double Inset = 5;
     private const double Least = 6.5;
 
+    // Only where the narrowest pages have much to say.
+    private const double Smallest = 6;
+
     // Larger than anything else on the page, so that the eye goes there first.
     private const int LeastHeading = 11;
 
@@ -164,7 +167,7 @@ internal sealed class PageFrame
     // As large as there is room for.
     private IReadOnlyList<FixedContent> Words()
     {
-        foreach (var size in (double[])[Math.Clamp(_styles.Scale.Small + 1, 8.5, 9.5), .. Sizes])
+        foreach (var size in (double[])[Math.Clamp(_styles.Scale.Small + 1, 8.5, 9.5), .. Sizes, Smallest])
         {
             var contents = new List<FixedContent>();
             var y = _y;
@@ -174,11 +177,11 @@ internal sealed class PageFrame
                 double Room(int line) => Right - Left - (start + (line * Leading(size)) < _words.Top + _beside.Height ? _beside.Width : 0);
                 var (items, next) = Lines.Put(Lines.Break(text, Room, _styles.Text.Regular, size, _styles.Language), Left, y, Leading(size), _styles.Palette.Text);
                 contents.Add(new FixedContent(Role.P, items));
-                y = next + 0.6;
+                y = next + (size > Least ? 0.6 : 0.15);
             }
 
             // Above the page's number where that stands below the words.
-            if (y <= Math.Min(_words.Bottom, Printable.Bottom - Rise - Leading(Sizes[1])) || size == Least)
+            if (y <= Math.Min(_words.Bottom, Printable.Bottom - Rise - Leading(Sizes[1])) || size == Smallest)
                 return contents;
         }
 

@@ -3,6 +3,7 @@ using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Plans.Tiling;
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Styles;
 
 namespace Pattern.Press.Booklets.Templates;
 
@@ -44,7 +45,7 @@ public static class TemplatePages
     {
         ArgumentNullException.ThrowIfNull(job);
         var templates = job.Plan.Tiled
-            .Select(plan => (Plan: plan, Seams: Seam.Of(plan, DrawingOf(plan))))
+            .Select(plan => (Plan: plan, Seams: Seam.Of(plan, DrawingOf(plan, job.Styles))))
             .ToArray();
         var joining = new JoiningPages(job, templates).Plan();
         var count = joining.Count + job.Plan.Pages;
@@ -74,13 +75,8 @@ public static class TemplatePages
         int Level() => pages.Count == 0 ? 1 : 2;
     }
 
-    private static Figures.Drafting.Segment[] DrawingOf(TilePlan plan)
-    {
-        var placing = TemplatePainter.PlacingOf(plan.Part.Piece, plan.Turned, 0, 0);
-        return
-        [
-            .. plan.Part.Piece.Folds.Select(fold => placing.Put(fold.From, fold.To)),
-            .. plan.Part.Piece.Cuts.Select(cut => placing.Put(cut.From, cut.To)),
-        ];
-    }
+    private static Figures.Drafting.Segment[] DrawingOf(TilePlan plan, StyleSheet styles) =>
+    [
+        .. TemplatePainter.Lines(plan.Part.Piece, TemplatePainter.PlacingOf(plan.Part.Piece, plan.Turned, 0, 0), styles.Lines).Select(drawn => drawn.Line),
+    ];
 }

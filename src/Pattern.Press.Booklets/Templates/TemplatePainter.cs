@@ -16,26 +16,21 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
     // Words along a fold stand apart from the names of panels where they can.
     private static readonly double[] WordsClear = [0.85, 0.3];
 
-    // What is seen ends where the page ends, but a line along its very edge must not be lost to rounding.
-    private readonly Box _seen = shows.Grown(1e-7);
+    // What is seen ends where the page ends, but a line along its very edge must not be lost to rounding: sheets are
+    // measured in whole nanometres, lines are not.
+    private readonly Box _seen = shows.Grown(1e-5);
 
     /// <summary>Where a template that may be turned lies when its top-left corner is at a point.</summary>
     public static Placing PlacingOf(Piece piece, bool turned, double x, double y) => new(1, x, y, turned, piece.Sheet.Height.Millimetres);
 
-    /// <summary>Every cut and fold, with the stroke it is drawn with.</summary>
+    /// <summary>Every cut and fold, with the stroke it is drawn with; arcs as chords.</summary>
     public static IEnumerable<(Segment Line, Stroke Stroke)> Lines(Piece piece, Placing placing, LineStyles lines)
     {
-        foreach (var fold in piece.Folds)
+        foreach (var (edge, stroke) in piece.Folds.Select(fold => (fold.Line, StrokeOf(fold, lines))).Concat(piece.Cuts.Select(cut => (cut, lines.CutStroke))))
         {
-            var line = placing.Put(fold.From, fold.To);
-            yield return (line, StrokeOf(fold, line.Length, lines));
-        }
-
-        foreach (var cut in piece.Cuts)
-        {
-            var points = Shape.Line(cut);
+            var points = Shape.Line(edge);
             for (var i = 1; i < points.Count; i++)
-                yield return (placing.Put(points[i - 1], points[i]), lines.CutStroke);
+                yield return (placing.Put(points[i - 1], points[i]), stroke);
         }
     }
 
@@ -43,22 +38,19 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
     public void DrawLines(Board board)
     {
         foreach (var fold in piece.Folds)
-        {
-            var line = placing.Put(fold.From, fold.To);
-            if (line.Within(_seen) is { Length: > 1e-6 } seen)
-                board.Line(seen, StrokeOf(fold, line.Length, styles.Lines));
-        }
-
+            DrawEdge(board, fold.Line, StrokeOf(fold, styles.Lines));
         foreach (var cut in piece.Cuts)
+            DrawEdge(board, cut, styles.Lines.CutStroke);
+    }
+
+    private void DrawEdge(Board board, Edge edge, Stroke stroke)
+    {
+        foreach (var seen in Stretches.Within(new Edge(placing.Put(edge.From), placing.Put(edge.To), edge.Bulge), _seen))
         {
-            var whole = new Edge(placing.Put(cut.From), placing.Put(cut.To), cut.Bulge);
-            foreach (var seen in Stretches.Within(whole, _seen))
-            {
-                board.Mark(Stretches.Path(seen), styles.Lines.CutStroke);
-                var points = Shape.Line(seen);
-                for (var i = 1; i < points.Count; i++)
-                    board.Room.Add(new Segment(points[i - 1], points[i]));
-            }
+            board.Mark(Stretches.Path(seen), stroke);
+            var points = Shape.Line(seen);
+            for (var i = 1; i < points.Count; i++)
+                board.Room.Add(new Segment(points[i - 1], points[i]));
         }
     }
 
@@ -90,7 +82,7 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
             LedLabel.Write(board, panel.Kind, seen, panels, open, styles);
 
         var say = new FoldWords(words, styles);
-        foreach (var fold in piece.Folds)
+        foreach (var fold in piece.Folds.Where(fold => !fold.Line.IsArc))
         {
             if (placing.Put(fold.From, fold.To).Within(stays) is not { Length: > ShortestWorded } seen)
                 continue;
@@ -150,8 +142,8 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
         }
     }
 
-    private static Stroke StrokeOf(Fold fold, double length, LineStyles lines) =>
-        DrawingStrokes.ForLength(fold.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke, length);
+    private static Stroke StrokeOf(Fold fold, LineStyles lines) =>
+        DrawingStrokes.ForLength(fold.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke, fold.Line.Length);
 
     private IEnumerable<Segment> SheetSides()
     {

@@ -22,7 +22,11 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
     [
         (4.6, -2.8), (4.6, 2.8), (3.6, -4), (3.6, 4), (2.4, -5.6), (2.4, 5.6), (6, -2.8), (6, 2.8), (6.4, 0), (5, -4.8), (5, 4.8),
         (2.4, -6.3), (2.4, 6.3), (2, -6.5), (2, 6.5), (7.2, -3), (7.2, 3), (7.6, 0),
+        .. Around(6), .. Around(6.8), .. Around(7.6),
     ];
+
+    private static IEnumerable<(double Away, double Along)> Around(double far) =>
+        Enumerable.Range(-5, 11).OrderBy(Math.Abs).Select(step => (far * Math.Cos(step * Math.PI / 12), far * Math.Sin(step * Math.PI / 12)));
 
     public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
     {

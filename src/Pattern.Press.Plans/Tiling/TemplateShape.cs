@@ -30,6 +30,11 @@ internal sealed class TemplateShape
         {
             var corners = panel.Outline.Flattened(Sagitta).Select(Place).ToArray();
             all.AddRange(corners);
+
+            // Chords of an arc fall short of how far it reaches.
+            var reach = panel.Outline.Bounds;
+            all.Add(Place(new Point(reach.Left, reach.Top)));
+            all.Add(Place(new Point(reach.Right, reach.Bottom)));
             Divide(corners, across: true, _rows);
             Divide(corners, across: false, _columns);
             var (left, right) = (corners.Min(c => c.X), corners.Max(c => c.X));

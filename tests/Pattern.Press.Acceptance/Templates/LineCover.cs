@@ -46,7 +46,7 @@ public static class LineCover
             for (var j = i + 1; j < lines.Count; j++)
             {
                 // Lines of two kinds in one place would contradict each other.
-                if (On(lines[i], lines[j]) is { } shared && shared.To - shared.From > 10 * Tolerance)
+                if (Parallel(lines[i], lines[j]) && On(lines[i], lines[j]) is { } shared && shared.To - shared.From > 10 * Tolerance)
                     doubled.Add(Part(lines[i], shared.From, shared.To));
             }
         }
@@ -98,6 +98,14 @@ public static class LineCover
 
         var (from, to) = (Math.Max(0, start + ((end - start) * low)), Math.Min(length, start + ((end - start) * high)));
         return to > from ? (from, to) : null;
+    }
+
+    // Two lines that meet at a narrow angle are close to each other near the corner; that is no line drawn twice.
+    private static bool Parallel(DrawnLine a, DrawnLine b)
+    {
+        const double Narrow = 0.003;
+        var (along, other) = (a.To - a.From, b.To - b.From);
+        return Math.Abs(along.Cross(other)) <= Narrow * a.Length * b.Length;
     }
 
     private static bool Apart(double a, double b, double c, double d) =>

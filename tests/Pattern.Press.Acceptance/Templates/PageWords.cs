@@ -34,7 +34,7 @@ public static class PageWords
             SaysWhatItJoins(template, expected);
     }
 
-    // Which side of a page a neighbour is on is told from where the line they share lies.
+    // Whether a neighbour is beside a page or above it is told from the line that they share.
     private static void SaysWhatItJoins(PrintedTemplate template, Expected expected)
     {
         foreach (var page in template.Pages)
@@ -42,14 +42,16 @@ public static class PageWords
             var tile = page.Tile!;
             var digits = tile.TakeWhile(char.IsLetter).Count();
             Assert.Contains(expected.Phrases.Format("template.place", ("row", tile[..digits]), ("column", tile[digits..])), page.Page.Text, StringComparison.Ordinal);
-            var (x, y) = (page.Work.Average(line => line.From.MidwayTo(line.To).X), page.Work.Average(line => line.From.MidwayTo(line.To).Y));
             foreach (var other in template.Pages.Where(other => other != page))
             {
                 Target[] shared = [.. page.Targets.Where(target => other.Targets.Any(there => there.Letter == target.Letter))];
                 if (shared.Length == 0)
                     continue;
                 var upright = Math.Abs(shared[0].Centre.X - shared[^1].Centre.X) < Tolerance;
-                var side = upright ? (shared[0].Centre.X > x ? "right" : "left") : shared[0].Centre.Y > y ? "below" : "above";
+
+                // Names of tiles go from left to right and from top to bottom: A2 lies right of A1, B1 below it.
+                var after = string.CompareOrdinal(other.Tile, tile) > 0;
+                var side = upright ? (after ? "right" : "left") : after ? "below" : "above";
                 var letters = expected.Phrases.Join([.. shared.Select(target => target.Letter).OrderBy(letter => letter.Length).ThenBy(letter => letter, StringComparer.Ordinal)]);
                 var said = expected.Phrases.Format($"template.joins.{side}", ("tile", other.Tile!), ("marks", letters));
                 Assert.Contains(said, page.Page.Text, StringComparison.Ordinal);
@@ -74,13 +76,16 @@ public static class PageWords
         const double Hair = 0.03;
         var runs = page.Runs.Where(run => run.Text.Trim().Length > 0 && (run.IsLevel || Math.Abs(run.From.X - run.To.X) < Tolerance)).ToArray();
         Assert.All(page.Runs, run => Assert.True(run.Size >= LeastPoints - 1e-6, $"“{run.Text}” on page {page.Label} is set at {run.Size} pt."));
+        (Point From, Point To)[] lines =
+        [
+            .. page.Strokes.SelectMany(stroke => stroke.Lines).Select(line => (line.From, line.To)),
+            .. page.Strokes.SelectMany(stroke => stroke.Curves).SelectMany(curve => TemplatePage.Chords(LineKind.Cut, curve)).Select(chord => (chord.From, chord.To)),
+        ];
         for (var i = 0; i < runs.Length; i++)
         {
             var ink = Shrunk(runs[i]);
-            foreach (var line in page.Strokes.SelectMany(stroke => stroke.Lines))
-                Assert.False(Crosses(line.From, line.To, ink), $"A line at {line.From} crosses “{runs[i].Text}” on page {page.Label}.");
-            foreach (var curve in page.Strokes.SelectMany(stroke => stroke.Curves))
-                Assert.False(Crosses(curve.From, curve.To, ink), $"A curve at {curve.From} crosses “{runs[i].Text}” on page {page.Label}.");
+            foreach (var (from, to) in lines)
+                Assert.False(Crosses(from, to, ink), $"A line from {from} to {to} crosses “{runs[i].Text}” on page {page.Label}.");
             for (var j = i + 1; j < runs.Length; j++)
             {
                 var other = Shrunk(runs[j]);

@@ -69,7 +69,7 @@ public sealed partial class TemplatePage
 
     // As many chords of equal shares of the curve's parameter as keep within the flatness: a chord over a share h strays by
     // no more than h² / 8 times the greatest second derivative.
-    private static IEnumerable<DrawnLine> Chords(LineKind kind, PrintedCurve curve)
+    internal static IEnumerable<DrawnLine> Chords(LineKind kind, PrintedCurve curve)
     {
         var (a, b, c, d) = (curve.From, curve.First, curve.Second, curve.To);
         var bend = 6 * Math.Max((a - (b * 2) + c).DistanceTo(default), (b - (c * 2) + d).DistanceTo(default));
@@ -86,17 +86,25 @@ public sealed partial class TemplatePage
 
     private static IEnumerable<Target> ReadTargets(PrintedPage page)
     {
-        var letters = page.Runs.Where(run => Letter().IsMatch(run.Text)).ToArray();
+        var letters = page.Runs.Where(run => Letter().IsMatch(run.Text)).ToList();
+        var centres = new List<Point>();
         foreach (var circle in page.Strokes.Where(stroke => stroke.Curves.Count > 0 && stroke.Width < LeastFoldWidth))
         {
-            var centres = circle.Curves.Select(Centre).ToArray();
-            var centre = new Point(centres.Average(c => c.X), centres.Average(c => c.Y));
-            var radii = circle.Curves.SelectMany(curve => new[] { curve.From, curve.To }).Select(centre.DistanceTo).ToArray();
-            if (radii.Any(radius => Math.Abs(radius - Radius) > 0.01))
-                continue;
-            var nearest = letters.OrderBy(letter => letter.Middle.DistanceTo(centre)).FirstOrDefault();
-            Assert.True(nearest is not null && nearest.Middle.DistanceTo(centre) < LetterReach, $"Page {page.Label} has a target without a letter.");
-            yield return new Target(nearest!.Text, centre);
+            var each = circle.Curves.Select(Centre).ToArray();
+            var centre = new Point(each.Average(c => c.X), each.Average(c => c.Y));
+            if (circle.Curves.SelectMany(curve => new[] { curve.From, curve.To }).All(point => Math.Abs(centre.DistanceTo(point) - Radius) <= 0.01))
+                centres.Add(centre);
+        }
+
+        // As an eye does: what is closest belongs together, each letter to one target.
+        while (centres.Count > 0)
+        {
+            Assert.True(letters.Count > 0, $"Page {page.Label} has a target without a letter.");
+            var (at, letter) = centres.SelectMany(centre => letters.Select(letter => (centre, letter))).MinBy(pair => pair.letter.Middle.DistanceTo(pair.centre));
+            Assert.True(letter.Middle.DistanceTo(at) < LetterReach, $"Page {page.Label} has a target without a letter.");
+            centres.Remove(at);
+            letters.Remove(letter);
+            yield return new Target(letter.Text, at);
         }
     }
 

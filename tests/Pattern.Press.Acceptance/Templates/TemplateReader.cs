@@ -45,7 +45,7 @@ public static class TemplateReader
         // All targets of one letter meet, those too that were not needed for laying the pages.
         foreach (var letter in pages.SelectMany(page => page.Targets.Select(target => (target.Letter, At: target.Centre + places[page]))).GroupBy(target => target.Letter))
         {
-            Assert.Equal(2, letter.Count());
+            Assert.True(letter.Count() == 2, $"“{letter.Key}” stands at {letter.Count()} targets of {name}, on {string.Join(", ", pages.Where(page => page.Targets.Any(target => target.Letter == letter.Key)).Select(page => page.Page.Label))}.");
             Assert.InRange(letter.First().At.DistanceTo(letter.Last().At), 0, LineCover.Tolerance);
         }
 

@@ -14,7 +14,7 @@ namespace Pattern.Press.Acceptance.Templates;
 public sealed class TemplatesOfStructures
 {
     // Together with the papers several hundred files; every structure gets its share, and no less than one of each paper.
-    private const int Cases = 300;
+    private const int Cases = 240;
 
     public static TheoryData<string> Structures => [.. Ids];
 
