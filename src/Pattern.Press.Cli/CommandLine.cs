@@ -16,6 +16,7 @@ public static class CommandLine
             CheckCommand.Create(output, errors),
             PreviewCommand.Create(output, errors),
             StructuresCommand.Create(output, errors),
+            DraftCommand.Create(output, errors),
         };
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)

@@ -26,7 +26,7 @@ internal static class Preparation
             : ThemeReader.Read(resources.ThemesFolder, source.Theme, source.Language, problems, source.ThemePlace);
         if (source.Structure.Length == 0)
             return null;
-        var structure = Catalogue.Open(resources.StructuresFolder, problems).Find(source.Structure, source.StructurePlace, problems);
+        var structure = StructureOf(source, resources, problems);
         if (structure is null)
             return null;
 
@@ -119,5 +119,22 @@ internal static class Preparation
                 $"{size.Name} is {LengthFormat.Format(size.Given, ruler)}, which is not on a mark of the ruler ({LengthFormat.Format(ruler.Step, ruler)}).",
                 $"Write {below} or {above}, or set a finer ruler under “rulers”.");
         }
+    }
+
+    // One of the catalogue by its id, or a maker's own by the path of its file beside the booklet.
+    private static Structure? StructureOf(BookletSource source, Resources resources, Problems problems)
+    {
+        const string Ending = ".yaml";
+        if (!source.Structure.EndsWith(Ending, StringComparison.OrdinalIgnoreCase))
+            return Catalogue.Open(resources.StructuresFolder, problems).Find(source.Structure, source.StructurePlace, problems);
+        var relative = source.Structure.StartsWith("./", StringComparison.Ordinal) ? source.Structure[2..] : source.Structure;
+        var (kind, path) = FolderPaths.Follow(source.Folder, relative);
+        if (kind == PathKind.Inside)
+            return Catalogue.ReadFile(path, problems);
+        problems.Error(
+            source.StructurePlace,
+            kind == PathKind.Missing ? $"There is no structure file “{source.Structure}” in the booklet’s folder." : $"“{source.Structure}” does not lie in the booklet’s folder.",
+            "Put the file beside booklet.md and write its name: structure: ./my-box.yaml.");
+        return null;
     }
 }

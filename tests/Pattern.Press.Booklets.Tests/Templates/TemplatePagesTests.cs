@@ -174,7 +174,7 @@ public class TemplatePagesTests
         iter: 10);
 
     private static string Texts(FixedPage page) =>
-        string.Join(" ", page.Contents.SelectMany(content => new Reading(content.Items).Texts).Select(text => text.Text));
+        string.Join(" ", page.Contents.SelectMany(content => new Reading(content.Items).Texts).Select(text => text.Text.TrimEnd(' ')));
 
     private static TemplatePage Page(PaperSize paper, double margin) => TemplatePages.PageOf(paper, margin);
 

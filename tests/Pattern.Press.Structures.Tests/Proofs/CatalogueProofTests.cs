@@ -6,7 +6,7 @@ namespace Pattern.Press.Structures.Tests.Proofs;
 /// <summary>What has to hold of every structure of the catalogue, whatever it is fitted to. A new file is found by itself.</summary>
 public sealed class CatalogueProofTests
 {
-    private const int Tries = 120;
+    private const int Tries = 60;
 
     public static TheoryData<string> Ids => [.. RandomFits.Catalogue.Select(structure => structure.Id)];
 

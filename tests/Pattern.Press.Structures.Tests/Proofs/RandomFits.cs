@@ -47,7 +47,7 @@ internal static class RandomFits
     {
         var shape = structure.Takes[chance.Next(structure.Takes.Count)];
         var (width, depth) = (Length.FromMillimetres(20 + chance.Next(120)), Length.FromMillimetres(20 + chance.Next(120)));
-        return new Item("thing", shape, width, shape == ItemShape.Round ? width : depth, Length.FromMillimetres(15 + chance.Next(120)));
+        return new Item("thing", shape, width, shape == ItemShape.Round ? width : depth, Length.FromMillimetres(chance.Next(2) == 0 ? 3 + chance.Next(25) : 15 + chance.Next(120)));
     }
 
     // A little more or less than usual, on the ruler.

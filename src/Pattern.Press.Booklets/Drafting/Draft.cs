@@ -1,0 +1,111 @@
+using System.Globalization;
+using System.Text;
+using Pattern.Press.Measure;
+using Pattern.Press.Nets;
+using Pattern.Press.Structures;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Structures.Reading;
+
+namespace Pattern.Press.Booklets.Drafting;
+
+/// <summary>What a first version of a booklet is to be about.</summary>
+/// <param name="Structure">What is made.</param>
+/// <param name="StructureWord">How the booklet names it: its id, or the path of a file beside the booklet.</param>
+/// <param name="Item">What goes inside.</param>
+/// <param name="Papers">The papers it is printed on, by their ids.</param>
+/// <param name="Stock">The first stock in a maker's words, with its weight and its sheet if they are said; null for a usual one.</param>
+public sealed record DraftRequest(Structure Structure, string StructureWord, Item Item, IReadOnlyList<string> Papers, string? Stock);
+
+/// <summary>
+/// Writes the first version of a booklet: a folder that builds at once, with every step in plain words, and values and
+/// figures in place. The maker goes on from there with words, not with numbers.
+/// </summary>
+public static class Draft
+{
+    /// <summary>The files of the booklet, by their paths within its folder.</summary>
+    /// <param name="request">What it is about.</param>
+    /// <param name="problems">Where it goes when the structure cannot be made for that item.</param>
+    /// <returns>The files in order, or null after a problem.</returns>
+    public static IReadOnlyList<(string Path, string Text)>? Write(DraftRequest request, Problems problems)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(problems);
+        var stocks = DraftStocks.For(request.Structure, request.Stock);
+        var model = request.Structure.Fit(
+            new FitRequest
+            {
+                Ruler = Ruler.WholeMillimetres,
+                Item = request.Item,
+                ItemPlace = new Place("--item"),
+                Given = new Dictionary<string, GivenValue>(),
+                Stocks = stocks.ToDictionary(stock => stock.Id, stock => stock.AsStock(), StringComparer.Ordinal),
+            },
+            problems);
+        if (model is null || problems.HasErrors)
+            return null;
+        var used = model.Kit.Parts.Select(part => part.Stock).ToHashSet(StringComparer.Ordinal);
+        stocks = [.. stocks.Where(stock => used.Contains(stock.Id)).Select(stock => stock.LargeEnough(model.Kit.Parts))];
+        var files = new List<(string, string)> { ("booklet.md", FrontPage(request, model, stocks)) };
+        files.AddRange(new DraftSteps(model, request.Item).Write());
+        return files;
+    }
+
+    private static string FrontPage(DraftRequest request, Model model, IReadOnlyList<DraftStock> stocks)
+    {
+        var (structure, item) = (request.Structure, request.Item);
+        var text = new StringBuilder();
+        text.Append(CultureInfo.InvariantCulture, $"""
+            ---
+            title: {Quoted(structure.Title)}
+            subtitle: {Quoted($"Made to fit a {item.Name}")}
+            maker: Your name
+            licence: Write here what people may do with this booklet and with what they make from it.
+            item:
+              name: {Quoted(item.Name)}
+
+            """);
+        text.Append(item.Shape == ItemShape.Round
+            ? $"  round: {Words(item.Width)}\n"
+            : $"  width: {Words(item.Width)}\n  depth: {Words(item.Depth)}\n");
+        text.Append(CultureInfo.InvariantCulture, $"  height: {Words(item.Height)}\nstructure: {request.StructureWord}\nstocks:\n");
+        foreach (var stock in stocks)
+            text.Append(stock.Written);
+        text.Append(CultureInfo.InvariantCulture, $"papers: [{string.Join(", ", request.Papers)}]\n");
+        text.Append("tools:\n");
+        foreach (var tool in Tools(model))
+            text.Append(CultureInfo.InvariantCulture, $"  - {Quoted(tool)}\n");
+        text.Append("extras:\n");
+        if (model.Kit.Parts.Any(part => part.Piece.GlueAreas.Count > 0 || part.Kind == PartKind.Mat))
+            text.Append("  - double-sided tape, 6 mm (1/4 in) wide, or a glue that does not wrinkle paper\n");
+        text.Append(item.Shape == ItemShape.Round
+            ? "  - \"a {{item.name}}, no more than {{item.diameter}} across and {{item.height}} tall; measure yours before you cut\"\n"
+            : "  - \"a {{item.name}}, no more than {{item.width}} by {{item.depth}} and {{item.height}} tall; measure yours before you cut\"\n");
+        text.Append("cautions:\n  - A craft knife is sharper than it looks. Stand up to cut, keep the steel ruler between the blade and your fingers, and put a cork on the knife when you stop.\n");
+        text.Append("---\n\n");
+        text.Append(CultureInfo.InvariantCulture, $"{Suits(structure)} This one is made to fit a {{{{item.name}}}} ");
+        text.Append(item.Shape == ItemShape.Round
+            ? "{{item.diameter}} across and {{item.height}} tall.\n\n"
+            : "{{item.width}} wide, {{item.depth}} deep and {{item.height}} tall.\n\n");
+        text.Append("Every size has been worked out, so there is nothing to calculate. Choose millimetres or inches, and stay with your choice to\nthe end. If you would rather trace than measure, print the full-size templates at the back.\n");
+        return text.ToString();
+    }
+
+    private static string Suits(Structure structure) => $"It suits this: {char.ToLowerInvariant(structure.Suits[0])}{structure.Suits[1..]}";
+
+    private static IEnumerable<string> Tools(Model model)
+    {
+        yield return "cutting mat, steel ruler and craft knife";
+        var pieces = model.Kit.Pieces.Select(part => part.Piece).ToList();
+        if (pieces.Any(piece => piece.Folds.Count > 0))
+            yield return "scoring board, or a ruler and a bone folder";
+        yield return "pencil with a fine point, and an eraser";
+        if (pieces.Any(piece => !DraftSteps.IsMeasured(piece)))
+            yield return "a pin, to prick through the template";
+    }
+
+    internal static string Words(Length length) => LengthFormat.Format(length, Ruler.WholeMillimetres) is var whole && LengthParser.Parse(whole) == length
+        ? whole
+        : string.Create(CultureInfo.InvariantCulture, $"{length.Millimetres:0.######} mm");
+
+    internal static string Quoted(string text) => $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
+}
