@@ -1,11 +1,14 @@
 using Pattern.Press.Booklets.Composing;
 using Pattern.Press.Booklets.Content;
+using Pattern.Press.Booklets.Svg;
 using Pattern.Press.Measure;
 using Pattern.Press.Structures.Reading;
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Export.Grey;
 using Pattern.Press.Typesetting.Export.Pdf;
 using Pattern.Press.Typesetting.Layout;
 using Pattern.Press.Typesetting.Pages;
+using Pattern.Press.Typesetting.Styles;
 
 namespace Pattern.Press.Booklets;
 
@@ -26,21 +29,36 @@ public sealed class BookletPress(Resources resources)
             return null;
         progress?.Report("writing");
         return InParallel(pages, page => new BuiltBooklet(
-            $"{page.Name}-{page.Paper.Id}.pdf",
+            FileName(page, options),
             Export(page.Document),
             page.Document.Pages.Count,
             page.TemplatePages));
     }
 
     /// <summary>Does everything but write: reads, fits, composes and lays out, and so finds every problem there is.</summary>
+    /// <param name="folder">The content folder.</param>
+    /// <param name="options">What is wanted different from what the booklet says.</param>
+    /// <param name="problems">Where everything that is wrong goes, in one go.</param>
     /// <returns>What was proven, each a line with the numbers found.</returns>
-    public IReadOnlyList<string> Check(string folder, Problems problems)
+    public IReadOnlyList<string> Check(string folder, BuildOptions options, Problems problems)
     {
-        var context = Preparation.Prepare(folder, new BuildOptions(), resources, problems);
+        var context = Preparation.Prepare(folder, options, resources, problems);
         if (context is null)
             return [];
-        LayOut(context, context.Source.Papers, problems, progress: null);
-        return Proofs.Lines(context);
+        LayOut(context, problems, progress: null);
+        var own = OwnFigures.Compare(context, problems);
+        return [.. Proofs.Lines(context), .. own];
+    }
+
+    /// <summary>Draws every piece and mat at true size, each as an SVG file of its own.</summary>
+    /// <param name="folder">The content folder.</param>
+    /// <param name="options">What is wanted different from what the booklet says.</param>
+    /// <param name="problems">Where everything that is wrong goes, in one go.</param>
+    /// <returns>The files, or null when there are errors.</returns>
+    public IReadOnlyList<PieceFile>? Pieces(string folder, BuildOptions options, Problems problems)
+    {
+        var context = Preparation.Prepare(folder, options, resources, problems);
+        return context is null || problems.HasErrors ? null : PieceFiles.Make(context);
     }
 
     /// <summary>Lays a booklet out on its papers, without writing it: for previews and tests.</summary>
@@ -48,13 +66,13 @@ public sealed class BookletPress(Resources resources)
     {
         progress?.Report("reading and fitting");
         var context = Preparation.Prepare(folder, options, resources, problems);
-        return context is null ? null : LayOut(context, Papers(context.Source, options), problems, progress);
+        return context is null ? null : LayOut(context, problems, progress);
     }
 
-    private static List<LaidOutBooklet>? LayOut(BookletContext context, IReadOnlyList<PaperSize> papers, Problems problems, IProgress<string>? progress)
+    private static List<LaidOutBooklet>? LayOut(BookletContext context, Problems problems, IProgress<string>? progress)
     {
         progress?.Report("laying out");
-        var made = InParallel(papers, paper =>
+        var made = InParallel(context.Source.Papers, paper =>
         {
             var found = new Problems();
             var fitted = context with { Styles = PaperFit.On(context.Styles, paper) };
@@ -64,15 +82,17 @@ public sealed class BookletPress(Resources resources)
             foreach (var misfit in misfits)
                 found.Error(new Place(misfit.Source?.File ?? "booklet.md", misfit.Source?.Line ?? 0), misfit.Message);
             var templates = book.Parts.OfType<FixedPart>().Where(part => part.LabelPrefix is not null).Sum(part => part.Pages.Count);
-            return (Booklet: new LaidOutBooklet(context.Source.Name, paper, document, templates), Found: found);
+            var pages = context.Options.Grey ? GreyPages.Of(document) : document;
+            return (Booklet: new LaidOutBooklet(context.Source.Name, paper, pages, templates, fitted.Styles), Found: found);
         });
         foreach (var problem in made.SelectMany(one => one.Found.All))
             problems.Add(problem);
         return problems.HasErrors ? null : [.. made.Select(one => one.Booklet)];
     }
 
-    private static IReadOnlyList<PaperSize> Papers(BookletSource source, BuildOptions options) =>
-        options.Papers.Count > 0 ? options.Papers : source.Papers;
+    // What is not the whole booklet in its colours does not take the place of it.
+    private static string FileName(LaidOutBooklet booklet, BuildOptions options) =>
+        $"{booklet.Name}{(options.OnlyTemplates ? "-templates" : "")}-{booklet.Paper.Id}{(options.Grey ? "-grey" : "")}.pdf";
 
     private static byte[] Export(PressDocument document)
     {
@@ -98,4 +118,5 @@ public sealed class BookletPress(Resources resources)
 /// <param name="Paper">The paper.</param>
 /// <param name="Document">The pages.</param>
 /// <param name="TemplatePages">How many of them are templates.</param>
-public sealed record LaidOutBooklet(string Name, PaperSize Paper, PressDocument Document, int TemplatePages);
+/// <param name="Styles">The look they were laid out in.</param>
+public sealed record LaidOutBooklet(string Name, PaperSize Paper, PressDocument Document, int TemplatePages, StyleSheet Styles);

@@ -14,6 +14,7 @@ public static class CommandLine
         {
             BuildCommand.Create(output, errors),
             CheckCommand.Create(output, errors),
+            PreviewCommand.Create(output, errors),
             StructuresCommand.Create(output, errors),
             DraftCommand.Create(output, errors),
         };

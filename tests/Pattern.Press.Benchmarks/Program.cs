@@ -1,4 +1,7 @@
 using BenchmarkDotNet.Running;
 using Pattern.Press.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(WholeBuild).Assembly).Run(args);
+if (args is ["quick"])
+    Quick.Run(Console.Out);
+else
+    BenchmarkSwitcher.FromAssembly(typeof(WholeBuild).Assembly).Run(args);

@@ -17,7 +17,7 @@ public sealed class CommandLineTests
         var (code, output, errors) = Run("--help");
         Assert.Equal(0, code);
         Assert.Equal("", errors);
-        foreach (var command in new[] { "build", "check", "structures" })
+        foreach (var command in new[] { "build", "check", "preview", "structures" })
         {
             var line = Assert.Single(output.Split('\n'), line => line.TrimStart().StartsWith(command + " ", StringComparison.Ordinal));
             Assert.Matches(@"[A-Z].*\.\s*$", line);
@@ -25,8 +25,9 @@ public sealed class CommandLineTests
     }
 
     [Theory]
-    [InlineData("build", "FOLDER", "--paper", "--out", "--theme")]
-    [InlineData("check", "FOLDER")]
+    [InlineData("build", "FOLDER", "--paper", "330x483mm", "--printer-margin", "--lap", "--only", "templates", "--copies", "--grey", "--force", "--out", "--theme", "--svg")]
+    [InlineData("check", "FOLDER", "--paper", "--printer-margin", "--lap", "--force")]
+    [InlineData("preview", "FOLDER", "--page", "--width", "--paper", "--theme", "--out")]
     [InlineData("structures", "ID")]
     public void Help_of_a_command_names_what_it_takes(string command, params string[] takes)
     {
@@ -63,13 +64,26 @@ public sealed class CommandLineTests
         Assert.Contains("Did you mean “explosion-box”?", errors, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void An_unknown_paper_is_wrong_usage_and_the_known_ones_are_named()
+    [Theory]
+    [InlineData("a44", "Did you mean “a4”?")]
+    [InlineData("foolscap", "a4, letter, a3, a5, tabloid, legal; any other is written as two sides, such as 330 x 483 mm.")]
+    public void An_unknown_paper_is_wrong_usage_and_the_known_ones_are_named(string paper, string advice)
     {
-        var (code, _, errors) = Run("build", "somewhere", "--paper", "a44");
+        var (code, _, errors) = Run("build", "somewhere", "--paper", paper);
         Assert.Equal(2, code);
-        Assert.Contains("“a44”", errors, StringComparison.Ordinal);
-        Assert.Contains("a4, letter, a3", errors, StringComparison.Ordinal);
+        Assert.Contains($"--paper: “{paper}” is not a paper that is known here.", errors, StringComparison.Ordinal);
+        Assert.Contains(advice, errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("5")]
+    [InlineData("80000")]
+    [InlineData("wide")]
+    public void A_picture_of_an_impossible_width_is_wrong_usage(string width)
+    {
+        var (code, _, errors) = Run("preview", "somewhere", "--width", width);
+        Assert.Equal(2, code);
+        Assert.Contains("--help", errors, StringComparison.Ordinal);
     }
 
     [Theory]

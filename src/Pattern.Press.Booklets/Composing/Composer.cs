@@ -56,11 +56,20 @@ internal sealed class Composer
         Add(BookletPart.Before, () => BeforePart.Compose(_context, _values, words, _paper));
         Add(BookletPart.Materials, () => MaterialsPart.Compose(_context, _values, words));
         Add(BookletPart.Measurements, () => MeasurementsPart.Compose(_context, _values));
+        Add(BookletPart.Scoring, () => ScoringPart.Compose(_context, _values, _words));
+        if (!_context.IsForSeveral)
+            Add(BookletPart.Sheets, () => SheetsPart.Compose(_context, _values));
         Add(BookletPart.Steps, () => StepsPart.Compose(_context, _bindings, words, _options, problems));
         Add(BookletPart.Templates, () => TemplatesPart.Compose(_context, _words, _paper, problems));
         Add(BookletPart.Key, () => KeyPart.Compose(_context, _words));
         Add(BookletPart.Licence, () => LicencePart.Compose(_context, words));
         Add(BookletPart.Proofs, () => ProofsPart.Compose(_context, _values));
+        if (_context.IsForSeveral)
+        {
+            Add(BookletPart.Class, () => ClassPart.Compose(_context, _values, words));
+            Add(BookletPart.Sheets, () => SheetsPart.Compose(_context, _values));
+        }
+
         return new Book
         {
             Title = source.Title,
@@ -70,7 +79,7 @@ internal sealed class Composer
             Date = source.Date,
             RunningTitle = source.Title,
             Paper = (Width, Height),
-            Parts = parts,
+            Parts = Numbering.Apply(parts, _context.Phrases, source.Steps, problems),
         };
     }
 
@@ -80,7 +89,7 @@ internal sealed class Composer
 
     private List<string> Destinations() =>
     [
-        "cover", "introduction", "before", "print", "check-square", "materials", "measurements", "steps", "key", "proofs",
-        "licence", .. _context.Source.Steps.Select(StepsPart.Destination),
+        "cover", "introduction", "before", "print", "check-square", "materials", "measurements", "checked",
+        "scoring", "sheets", "steps", "key", "proofs", "licence", "class", .. _context.Source.Steps.Select(StepsPart.Destination),
     ];
 }

@@ -1,5 +1,6 @@
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Booklets.Figures.Solid;
 using Pattern.Press.Booklets.Markdown;
 using Pattern.Press.Nets;
 using Pattern.Press.Structures.Reading;
@@ -21,7 +22,15 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
             return Block(figure, finished, _solid.Describe(finished), problems);
         }
 
+        if (Whole(figure.Show) is { } shown)
+        {
+            var drawn = _solid.Finished(shown);
+            return Block(figure, drawn, _solid.Describe(drawn), problems);
+        }
+
         var part = Find(context.Primary.Kit, figure.Subject);
+        if (figure.Show == FigureShow.Insert && (part is not null || figure.Subject == Assembly.Item))
+            return Insert(figure, problems);
         if (part is null)
         {
             var ids = context.Primary.Kit.Parts.Select(one => one.Piece.Id).ToList();
@@ -56,6 +65,27 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
         return Block(figure, drawing, AlternativeText.Of(drawing), problems);
     }
 
+    private static FinishedShow? Whole(FigureShow show) => show switch
+    {
+        FigureShow.Closed => FinishedShow.Closed,
+        FigureShow.Open => FinishedShow.Opened,
+        FigureShow.Exploded => FinishedShow.Apart,
+        _ => null,
+    };
+
+    private FigureBlock? Insert(FigureSource figure, Problems problems)
+    {
+        if (_solid.Inserting(figure.Subject) is { } drawing)
+            return Block(figure, drawing, _solid.DescribeInserting(figure.Subject), problems);
+        problems.Error(
+            figure.Place,
+            figure.Subject == Assembly.Item && context.Source.Item is null
+                ? "The figure shows the item going in, but the booklet names none."
+                : $"“{figure.Subject}” stands by itself; it does not go on or into anything.",
+            "Name a part that goes to another one, or leave the figure out.");
+        return null;
+    }
+
     private FigureBlock Block(FigureSource figure, IDrawing drawing, string alternative, Problems problems)
     {
         var caption = figure.Caption.Length > 0
@@ -64,13 +94,16 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
         return new FigureBlock(drawing, alternative, caption, FigureWidth.Medium)
         {
             Source = new BlockSource(figure.Place.File, figure.Place.Line),
+            Destination = figure.Name.Length > 0 ? Numbering.FigurePrefix + figure.Name : null,
         };
     }
 
     private ReadOnlySpan<(string Name, IReadOnlyList<Inline> Value)> Values(FigureSource figure)
     {
-        if (figure.Show == FigureShow.Finished)
+        if (figure.Subject.Length == 0)
             return [];
+        if (figure.Subject == Assembly.Item)
+            return new (string, IReadOnlyList<Inline>)[] { ("piece", [new TextInline(context.Phrases.Format("piece.the", ("piece", context.Source.Item?.Name ?? "")))]) };
         var name = Find(context.Primary.Kit, figure.Subject)!.Piece.Name;
         return new (string, IReadOnlyList<Inline>)[] { ("piece", [new TextInline(context.Phrases.Format("piece.the", ("piece", name.ToLowerInvariant())))]) };
     }

@@ -9,13 +9,47 @@ namespace Pattern.Press.Booklets.Composing;
 internal sealed class FinishedFigure(BookletContext context, ValueText values)
 {
     /// <summary>The finished thing, open in front and closed behind.</summary>
-    public FinishedDrawing Finished() => new(context.Primary.Kit, context.Source.Item);
+    public FinishedDrawing Finished(FinishedShow show = FinishedShow.Both) => new(context.Primary.Kit, context.Source.Item, show);
+
+    /// <summary>The moment when a part goes on or in; null when it goes nowhere.</summary>
+    public SolidDrawing? Inserting(string part) => FinishedDrawing.Inserting(context.Primary.Kit, context.Source.Item, part);
+
+    /// <summary>What that shows.</summary>
+    public string DescribeInserting(string part)
+    {
+        var assembly = context.Primary.Kit.Assembly;
+        var entry = assembly.Find(part)!;
+        var values = new[] { ("piece", Name(part)), ("other", Name(entry.To!)) };
+        return entry.Goes switch
+        {
+            GoesWhere.Over => context.Phrases.Format("alternative.goes_over", values),
+            GoesWhere.Around => context.Phrases.Format("alternative.goes_around", values),
+            GoesWhere.On => context.Phrases.Format("alternative.goes_on", values),
+            _ => context.Phrases.Format("alternative.goes_inside", values),
+        };
+    }
+
+    private string Name(string part) => part == Assembly.Item
+        ? context.Source.Item?.Name ?? ""
+        : (context.Primary.Kit.Parts.FirstOrDefault(one => one.Piece.Id == part)?.Piece.Name ?? part).ToLowerInvariant();
 
     /// <summary>What the drawing of the finished thing shows.</summary>
     public string Describe(FinishedDrawing drawing)
     {
         var facts = drawing.Facts;
         var (width, depth, height) = (Text(facts.Width), Text(facts.Depth), Text(facts.Height));
+        switch (facts.Show)
+        {
+            case FinishedShow.Closed:
+                return context.Phrases.Format("alternative.closed", ("width", width), ("depth", depth), ("height", height));
+            case FinishedShow.Apart:
+                return context.Phrases.Format("alternative.exploded", ("pieces", context.Phrases.Join([.. facts.Pieces.Select(Name)])));
+            case FinishedShow.Open or FinishedShow.Opened:
+                return facts.Item is { } inside
+                    ? context.Phrases.Format("alternative.open_with_item", ("item", inside.Name), ("width", width), ("depth", depth), ("height", height))
+                    : context.Phrases.Format("alternative.open", ("width", width), ("depth", depth), ("height", height));
+        }
+
         return facts.Item is { } item
             ? context.Phrases.Format("alternative.finished_with_item", ("item", item.Name), ("width", width), ("depth", depth), ("height", height))
             : context.Phrases.Format("alternative.finished", ("width", width), ("depth", depth), ("height", height));
@@ -31,7 +65,7 @@ internal sealed class FinishedFigure(BookletContext context, ValueText values)
     public FoldedDrawing? WithOutsideMats(Piece piece)
     {
         var mats = MatPlacing.On(piece, context.Primary.Kit.Parts);
-        return mats.Count > 0 && mats.All(mat => mat.Side == SheetSide.Away) ? new FoldedDrawing(piece, upsideDown: true, mats: mats) : null;
+        return mats.Count > 0 && mats.All(mat => mat.Side == SheetSide.Away) ? new FoldedDrawing(piece, upsideDown: true, mats: mats, turned: true) : null;
     }
 
     /// <summary>What the drawing of a piece with its mats on the outside shows.</summary>

@@ -4,8 +4,11 @@ using Pattern.Press.Booklets.Phrases;
 namespace Pattern.Press.Booklets.Composing;
 
 /// <summary>The words of figures, from the phrases.</summary>
-internal sealed class PhraseFigureWords(PhraseBook phrases) : IFigureWords
+public sealed class PhraseFigureWords(PhraseBook phrases) : IFigureWords
 {
+    /// <inheritdoc/>
+    public string DecimalMark => phrases.DecimalMark;
+
     /// <inheritdoc/>
     public string Say(string key, params ReadOnlySpan<(string Name, string Value)> values)
     {

@@ -18,6 +18,7 @@ internal static class Preparation
         var source = BookletReader.Read(folder, problems);
         if (source is null)
             return null;
+        source = Overrides.Apply(source, options, problems);
 
         var phrases = PhraseBook.Load(resources.PhrasesFolder, source.Language, problems);
         var styles = options.Theme is { } other
@@ -48,11 +49,20 @@ internal static class Preparation
             Structure = structure,
             Metric = metric,
             Imperial = imperial,
+            Given = given,
             Phrases = phrases,
             Styles = styles,
+            Options = options,
         };
         ReportRounded(context, problems);
-        return context with { Folding = ProvenFits.Prove(context, problems), Materials = SheetsOfStock.Plan(context, problems) };
+        var materials = SheetsOfStock.Plan(context, source.Kits, problems);
+        return context with
+        {
+            Folding = ProvenFits.Prove(context, problems),
+            Materials = materials,
+            OwnFigures = OwnFigure.ReadAll(context, problems),
+            PerKit = source.Kits == 1 || problems.HasErrors ? materials : SheetsOfStock.Plan(context, kits: 1, problems),
+        };
     }
 
     // What is wrong in the maker's own units is said in those. Of the other column only what is wrong there alone is said.

@@ -36,7 +36,7 @@ internal static class SetLines
 
         var lines = new List<LetteringLine>();
         for (var to = words.Length; to > 0; to = best[to].From)
-            lines.Insert(0, Line(best[to].From, to));
+            lines.Insert(0, to < words.Length ? Line(best[to].From, to).GoingOn() : Line(best[to].From, to));
         return lines;
     }
 

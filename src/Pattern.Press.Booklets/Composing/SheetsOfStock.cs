@@ -1,5 +1,9 @@
 using Pattern.Press.Measure;
+using Pattern.Press.Nets;
+using Pattern.Press.Plans.Cutting;
 using Pattern.Press.Plans.Materials;
+using Pattern.Press.Plans.Sheets;
+using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Structures.Reading;
 
 namespace Pattern.Press.Booklets.Composing;
@@ -7,33 +11,101 @@ namespace Pattern.Press.Booklets.Composing;
 /// <summary>Plans the sheets of both fits once, and refuses pieces that no sheet is large enough for.</summary>
 internal static class SheetsOfStock
 {
+    // Sizes that card is sold in. Common practice, no source, beside the papers that are known by name.
+    private static readonly IReadOnlyList<(string Name, Size Size)> Sold =
+    [
+        .. PaperSize.All.Select(paper => (paper.Name, paper.Size)),
+        ("12 × 12 in", new Size(Length.Inch * 12, Length.Inch * 12)),
+        ("A2", new Size(Length.FromMillimetres(420), Length.FromMillimetres(594))),
+        ("50 × 70 cm", new Size(Length.FromMillimetres(500), Length.FromMillimetres(700))),
+        ("A1", new Size(Length.FromMillimetres(594), Length.FromMillimetres(841))),
+    ];
+
     /// <summary>What both fits take; a piece larger than its stock is a problem, whichever parts the booklet has.</summary>
-    public static (MaterialsList Primary, MaterialsList Secondary) Plan(BookletContext context, Problems problems)
+    public static (MaterialsList Primary, MaterialsList Secondary) Plan(BookletContext context, int kits, Problems problems)
     {
-        var source = context.Source;
-        var list = MaterialsList.Make(context.Primary.Kit, source.Kits, [.. source.Stocks.Values]);
-        var other = MaterialsList.Make(context.Secondary.Kit, source.Kits, [.. source.Stocks.Values]);
-        if (!ReportTooLarge(context, list, context.Primary.Kit.Ruler, problems))
-            ReportTooLarge(context, other, context.Secondary.Kit.Ruler, problems);
+        var stocks = context.Source.Stocks.Values.ToList();
+        var list = MaterialsList.Make(context.Primary.Kit, kits, stocks);
+        var other = MaterialsList.Make(context.Secondary.Kit, kits, stocks);
+        if (!ReportTooLarge(context, context.Primary, list, problems))
+            ReportTooLarge(context, context.Secondary, other, problems);
         return (list, other);
     }
 
-    private static bool ReportTooLarge(BookletContext context, MaterialsList list, Ruler ruler, Problems problems)
+    private static bool ReportTooLarge(BookletContext context, Model model, MaterialsList list, Problems problems)
     {
-        var misfits = list.Stocks.SelectMany(need => need.Plan.TooLarge.Select(misfit => (need.Stock, Misfit: misfit))).ToList();
-        foreach (var (stock, misfit) in misfits)
+        var found = false;
+        var ruler = model.Kit.Ruler;
+        foreach (var need in list.Stocks.Where(need => need.Plan.TooLarge.Count > 0))
         {
-            var by = new[] { (By: misfit.TooWide, Side: "wide"), (By: misfit.TooHigh, Side: "long") }
-                .Where(side => side.By > Length.Zero)
-                .Select(side => $"{LengthFormat.Format(side.By, ruler)} too {side.Side}");
-            problems.Error(
-                context.Source.StockPlaces.TryGetValue(stock.Id, out var place) ? place : new Place("booklet.md"),
-                $"{misfit.Wanted.Name} needs {Text(misfit.Wanted.Size, ruler)}, but “{stock.Id}” comes in sheets of {Text(misfit.Room, ruler)}: it is {string.Join(" and ", by)}.",
-                $"Use a stock of at least {Text(misfit.Wanted.Size, ruler)}, or make the box smaller.");
+            found = true;
+            var advice = Advice(context, model, need, ruler);
+            foreach (var misfit in need.Plan.TooLarge)
+            {
+                var by = new[] { (By: misfit.TooWide, Side: "wide"), (By: misfit.TooHigh, Side: "long") }
+                    .Where(side => side.By > Length.Zero)
+                    .Select(side => $"{LengthFormat.Format(side.By, ruler)} too {side.Side}");
+                problems.Error(
+                    context.Source.StockPlaces.TryGetValue(need.Stock.Id, out var place) ? place : new Place("booklet.md"),
+                    $"{misfit.Wanted.Name} needs {LengthFormat.Format(misfit.Wanted.Size, ruler)}, but “{need.Stock.Id}” comes in sheets of {LengthFormat.Format(misfit.Room, ruler)}: it is {string.Join(" and ", by)}.",
+                    advice);
+            }
         }
 
-        return misfits.Count > 0;
+        return found;
     }
 
-    private static string Text(Size size, Ruler ruler) => $"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Format(size.Height, ruler)}";
+    private static string Advice(BookletContext context, Model model, StockNeed need, Ruler ruler)
+    {
+        var wanted = Wanted(model.Kit, need.Stock);
+        var larger = Sold.Where(sheet => Holds(need.Stock with { Sheet = sheet.Size }, wanted)).OrderBy(sheet => sheet.Size.SquareMillimetres).Select(sheet => sheet.Name).FirstOrDefault();
+        var advice = larger is null
+            ? "No sheet that is commonly sold holds every piece of it; make the thing smaller."
+            : $"The nearest size that holds every piece of it is {larger}.";
+        return LargestItem(context, model, need.Stock) is { } item
+            ? $"{advice} The largest item of this shape that this stock holds a box for is {Across(item, ruler)}."
+            : advice;
+    }
+
+    private static List<Size> Wanted(Kit kit, Stock stock) =>
+        [.. CutList.Make(kit, 1).Groups.Where(group => group.Stock == stock.Id).SelectMany(group => group.Items).Select(item => item.Size)];
+
+    private static bool Holds(Stock stock, List<Size> wanted)
+    {
+        var room = new Size(stock.SheetAsCut.Width - (stock.Trim * 2), stock.SheetAsCut.Height - (stock.Trim * 2));
+        return wanted.TrueForAll(size =>
+            (size.Width <= room.Width && size.Height <= room.Height) || (stock.MayTurn && size.Turned.Width <= room.Width && size.Turned.Height <= room.Height));
+    }
+
+    // The item is made smaller all over until its box can be cut; its proportions are kept to the marks of the ruler.
+    private static Item? LargestItem(BookletContext context, Model model, Stock stock)
+    {
+        if (context.Source.Item is not { } item)
+            return null;
+        var ruler = model.Kit.Ruler;
+        Item? best = null;
+        var (low, high) = (0.0, 1.0);
+        for (var i = 0; i < 12; i++)
+        {
+            var part = (low + high) / 2;
+            Length Smaller(Length length) => ruler.Round(Length.FromMillimetres(length.Millimetres * part), Rounding.Down);
+            var smaller = item with { Width = Smaller(item.Width), Depth = Smaller(item.Depth), Height = Smaller(item.Height) };
+            if (smaller.Height > Length.Zero && smaller.Width > Length.Zero && smaller.Depth > Length.Zero
+                && new[] { ruler, context.Metric.Kit.Ruler, context.Imperial.Kit.Ruler }.Distinct().All(column =>
+                    context.Refit(column, smaller, context.Given) is { } fitted && Holds(stock, Wanted(fitted.Kit, stock))))
+            {
+                (best, low) = (smaller, part);
+            }
+            else
+            {
+                high = part;
+            }
+        }
+
+        return best;
+    }
+
+    private static string Across(Item item, Ruler ruler) => item.Shape == ItemShape.Round
+        ? $"{LengthFormat.Format(item.Width, ruler)} across and {LengthFormat.Format(item.Height, ruler)} tall"
+        : $"{LengthFormat.Format(new Size(item.Width, item.Depth), ruler)} and {LengthFormat.Format(item.Height, ruler)} tall";
 }

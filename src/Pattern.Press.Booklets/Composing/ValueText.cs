@@ -18,15 +18,21 @@ internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phras
     /// <summary>A value in both columns.</summary>
     /// <param name="here">The primary fit's value.</param>
     /// <param name="there">The other fit's value, of the same kind; null leaves it out.</param>
-    public IReadOnlyList<Inline> Both(Value here, Value? there)
+    public IReadOnlyList<Inline> Both(Value here, Value? there) => Both(here, there, primary);
+
+    /// <summary>A value in both columns, the one of a ruler first.</summary>
+    public IReadOnlyList<Inline> Both(Value here, Value? there, Ruler first)
     {
-        var inlines = new List<Inline>(One(here, primary));
+        var inlines = new List<Inline>(One(here, first));
         if (there is null or NumberValue or FlagValue or WordValue)
             return inlines;
         inlines.Add(new TextInline(" "));
-        inlines.AddRange(Bracketed(One(there, secondary)));
+        inlines.AddRange(Bracketed(One(there, Other(first))));
         return inlines;
     }
+
+    /// <summary>The ruler of the other column.</summary>
+    public Ruler Other(Ruler ruler) => ruler == primary ? secondary : primary;
 
     /// <summary>A value in one column.</summary>
     public IReadOnlyList<Inline> One(Value value, Ruler ruler) => value switch
@@ -44,8 +50,7 @@ internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phras
     public string Length(Length length, Ruler ruler) => Point(LengthFormat.Format(length, ruler));
 
     /// <summary>A size with its unit, as one string: <c>225 × 215 mm</c>.</summary>
-    public string Size(Size size, Ruler ruler) =>
-        Point($"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Format(size.Height, ruler)}");
+    public string Size(Size size, Ruler ruler) => Point(LengthFormat.Format(size, ruler));
 
     // The unit is said once, at the end: 80, 144 and 160 mm.
     private IReadOnlyList<Inline> List(IReadOnlyList<Length> lengths, Ruler ruler)
@@ -81,5 +86,6 @@ internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phras
         _ => inline,
     };
 
-    private string Point(string text) => phrases.DecimalMark == "." ? text : text.Replace(".", phrases.DecimalMark, StringComparison.Ordinal);
+    /// <summary>A number written with a full stop, as the language writes it.</summary>
+    public string Point(string text) => phrases.DecimalMark == "." ? text : text.Replace(".", phrases.DecimalMark, StringComparison.Ordinal);
 }

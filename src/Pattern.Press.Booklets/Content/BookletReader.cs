@@ -11,20 +11,12 @@ public static partial class BookletReader
 {
     private const string FileName = "booklet.md";
 
-    // No printer on a desk reaches closer than about 3 mm to the edge, and most are given 4 mm or more. Common practice,
-    // no source.
-    private static readonly Length CommonPrinterMargin = Length.FromMillimetres(4);
-    private static readonly Length WidestPrinterMargin = Length.FromMillimetres(40);
-    private static readonly Length NarrowestLap = Length.FromMillimetres(2);
-    private static readonly Length WidestLap = Length.FromMillimetres(40);
-
-    private const int MostKits = 1000;
-
     /// <summary>The keys of the front matter of <c>booklet.md</c>, in the order a maker would write them.</summary>
     public static IReadOnlyList<string> Keys { get; } =
     [
         "title", "subtitle", "maker", "date", "language", "licence", "credits", "item", "structure", "sizes", "stocks",
-        "rulers", "primary", "papers", "printer_margin", "lap", "theme", "kits", "leave_out", "tools", "extras", "cautions",
+        "rulers", "primary", "papers", "printer_margin", "lap", "theme", "kits", "spare", "currency", "starts", "leave_out",
+        "tools", "adhesive", "extras", "cautions", "figures",
     ];
 
     /// <summary>Reads a booklet's folder.</summary>
@@ -69,15 +61,24 @@ public static partial class BookletReader
         var (metric, imperial) = Rulers(keys.Find("rulers"), problems);
         var primary = keys.Find("primary")?.AsChoice(["metric", "imperial"]);
         var papers = Papers(keys.Find("papers"), problems);
-        var margin = keys.Find("printer_margin") is { } m ? PrinterMargin(m, problems) : null;
-        var lap = keys.Find("lap")?.AsLengthBetween("A lap", NarrowestLap, WidestLap, problems);
+        var marginKey = keys.Find("printer_margin");
+        var margin = marginKey is null ? null : PrinterMargin(marginKey, problems);
+        var lapKey = keys.Find("lap");
+        var lap = lapKey is null ? null : Lap(lapKey, problems);
         var theme = keys.Find("theme");
-        var kits = keys.Find("kits")?.AsWhole(1, MostKits);
+        var kits = keys.Find("kits")?.AsWhole(1, PrintSettings.MostKits);
         var without = Without(keys.Find("leave_out"), problems);
         var tools = keys.Find("tools")?.AsWordsList(problems);
-        var extras = keys.Find("extras")?.AsWordsList(problems);
+        var extras = keys.Find("extras") is { } more ? PurchaseReader.Extras(more, problems) : null;
+        var adhesive = keys.Find("adhesive") is { } glue ? PurchaseReader.Adhesive(glue, problems) : null;
+        var spare = keys.Find("spare") is { } allowance ? PurchaseReader.Spare(allowance, problems) : 0;
+        var currency = keys.Find("currency")?.AsWords(problems);
+        var starts = keys.Find("starts") is { } hour ? PurchaseReader.Starts(hour, problems) : null;
+        var figures = keys.Find("figures")?.AsMap()?.Entries;
         var cautions = keys.Find("cautions")?.AsWordsList(problems);
         keys.RefuseTheRest();
+        if (currency is null && (stocks.Values.Any(stock => stock.Pack?.Price is not null) || adhesive?.Pack?.Price is not null || extras?.Any(extra => extra.Pack?.Price is not null) == true))
+            problems.Error(top, "There are prices, but not what they are in.", "Say it with “currency”, such as “currency: £” or “currency: EUR”.");
 
         var steps = StepReader.ReadAll(folder, needed: !without.Contains(BookletPart.Steps), problems);
         return new BookletSource
@@ -105,13 +106,20 @@ public static partial class BookletReader
             Primary = primary == "imperial" ? UnitSystem.Imperial : UnitSystem.Metric,
             Papers = papers,
             PrinterMargin = margin ?? Length.FromMillimetres(10),
+            PrinterMarginPlace = marginKey?.Place ?? new Place(FileName),
             Lap = lap ?? Length.FromMillimetres(10),
+            LapPlace = lapKey?.Place ?? new Place(FileName),
             Theme = theme?.AsWords(problems) ?? "handout",
             ThemePlace = theme?.Place ?? new Place(FileName),
             Kits = kits ?? 1,
             Without = without,
             Tools = tools ?? [],
             Extras = extras ?? [],
+            Adhesive = adhesive,
+            Spare = spare,
+            Currency = currency ?? "",
+            Starts = starts,
+            Figures = figures ?? [],
             Cautions = cautions ?? [],
             Introduction = body,
             Steps = steps,
@@ -245,9 +253,9 @@ public static partial class BookletReader
         {
             if (item.AsText()?.Trim() is not { } text)
                 continue;
-            if (PaperSize.Find(text) is not { } paper)
-                problems.Error(item.Place, $"“{text}” is not a paper that is known here.", Spelling.Advice(text, [.. PaperSize.All.Select(p => p.Id)]));
-            else if (papers.Contains(paper))
+            if (!PaperSize.TryParse(text, out var paper, out var problem))
+                problems.Error(item.Place, problem.Length > 0 ? problem : PrintSettings.UnknownPaper(text), problem.Length > 0 ? "" : PrintSettings.KnownPapers(text));
+            else if (papers.Exists(other => other.Size == paper.Size))
                 problems.Error(item.Place, $"{paper.Name} is in the list twice.", "One file is written for each paper; name it once.");
             else
                 papers.Add(paper);
@@ -260,11 +268,27 @@ public static partial class BookletReader
 
     private static Length? PrinterMargin(YamlItem written, Problems problems)
     {
-        if (written.AsLengthBetween("A printer margin", Length.Zero, WidestPrinterMargin, problems) is not { } margin)
+        if (written.AsLength() is not { } margin)
             return null;
-        if (margin < CommonPrinterMargin)
-            problems.Warning(written.Place, $"Few printers reach as close to the edge as {written.Scalar}; lines there may be lost.", "4 mm or more is safe for most, 10 mm for all.");
+        if (PrintSettings.WrongMargin(margin, written.Scalar!) is var (wrong, instead))
+        {
+            problems.Error(written.Place, wrong, instead);
+            return null;
+        }
+
+        if (PrintSettings.CarefulMargin(margin, written.Scalar!) is var (careful, safe))
+            problems.Warning(written.Place, careful, safe);
         return margin;
+    }
+
+    private static Length? Lap(YamlItem written, Problems problems)
+    {
+        if (written.AsLength() is not { } lap)
+            return null;
+        if (PrintSettings.WrongLap(lap, written.Scalar!) is not var (wrong, instead))
+            return lap;
+        problems.Error(written.Place, wrong, instead);
+        return null;
     }
 
     private static SortedSet<BookletPart> Without(YamlItem? written, Problems problems)

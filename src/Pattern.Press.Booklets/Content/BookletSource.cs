@@ -91,8 +91,14 @@ public sealed record BookletSource
     /// <summary>What the templates leave free at the page's edges.</summary>
     public Length PrinterMargin { get; init; } = Length.FromMillimetres(10);
 
-    /// <summary>How far neighbouring tiles of a template lap.</summary>
+    /// <summary>Where the printer margin is set, or the whole file when it is left to the usual one.</summary>
+    public Place PrinterMarginPlace { get; init; }
+
+    /// <summary>How far neighbouring tiles of a template lap; 0 for edges that meet.</summary>
     public Length Lap { get; init; } = Length.FromMillimetres(10);
+
+    /// <summary>Where the lap is set, or the whole file when it is left to the usual one.</summary>
+    public Place LapPlace { get; init; }
 
     /// <summary>Parts of the booklet that the maker switched off.</summary>
     public required IReadOnlySet<BookletPart> Without { get; init; }
@@ -100,8 +106,26 @@ public sealed record BookletSource
     /// <summary>Tools the maker names, beside those of the steps.</summary>
     public IReadOnlyList<string> Tools { get; init; } = [];
 
-    /// <summary>Materials the maker names, beside the stocks: ribbon, adhesive.</summary>
-    public IReadOnlyList<string> Extras { get; init; } = [];
+    /// <summary>Materials the maker names, beside the stocks: ribbon, beads.</summary>
+    public IReadOnlyList<ExtraSource> Extras { get; init; } = [];
+
+    /// <summary>The adhesive, or null when the maker names none.</summary>
+    public AdhesiveSource? Adhesive { get; init; }
+
+    /// <summary>The part of every stock that is bought in addition, such as 0.1 for a tenth.</summary>
+    public decimal Spare { get; init; }
+
+    /// <summary>What prices are in, as it is written before or behind them: <c>£</c>, <c>EUR</c>; empty without prices.</summary>
+    public string Currency { get; init; } = "";
+
+    /// <summary>When the class begins, or null.</summary>
+    public TimeOnly? Starts { get; init; }
+
+    /// <summary>
+    /// Figures that the maker has been using, as written, by the names of the model’s values: they are compared with the
+    /// model and never printed.
+    /// </summary>
+    public IReadOnlyList<(string Name, Place Place, YamlItem Value)> Figures { get; init; } = [];
 
     /// <summary>Words of caution of the maker's own, beside the usual ones.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
@@ -131,6 +155,15 @@ public enum BookletPart
     /// <summary>All sizes in both systems.</summary>
     Measurements,
 
+    /// <summary>How each piece is scored and cut, one action at a time.</summary>
+    Scoring,
+
+    /// <summary>What everything costs.</summary>
+    Costs,
+
+    /// <summary>How the sheets are cut up.</summary>
+    Sheets,
+
     /// <summary>The steps.</summary>
     Steps,
 
@@ -145,7 +178,21 @@ public enum BookletPart
 
     /// <summary>Licence and credits.</summary>
     Licence,
+
+    /// <summary>What an instructor needs for several kits.</summary>
+    Class,
 }
+
+/// <summary>A material beside the stocks.</summary>
+/// <param name="Name">What it is, in the maker's words.</param>
+/// <param name="PerKit">How many of it one kit takes; 1 unless the maker says otherwise.</param>
+/// <param name="Pack">How many are sold together and for how much; null when that is not said.</param>
+public sealed record ExtraSource(string Name, decimal PerKit = 1, Pack? Pack = null);
+
+/// <summary>The adhesive.</summary>
+/// <param name="Name">What it is, in the maker's words.</param>
+/// <param name="Pack">How long a roll is, in millimetres, and what it costs; null when that is not said.</param>
+public sealed record AdhesiveSource(string Name, Pack? Pack = null);
 
 /// <summary>One step file.</summary>
 public sealed record StepSource
@@ -214,18 +261,33 @@ public enum FigureShow
     /// <summary>The folded piece, in perspective.</summary>
     Folded,
 
-    /// <summary>The finished thing.</summary>
+    /// <summary>The finished thing, open and closed.</summary>
     Finished,
+
+    /// <summary>The finished thing, closed.</summary>
+    Closed,
+
+    /// <summary>The finished thing, open, with arrows for what comes off.</summary>
+    Open,
+
+    /// <summary>Everything taken apart, with arrows for how it goes together.</summary>
+    Exploded,
+
+    /// <summary>A piece or the item on its way to its place.</summary>
+    Insert,
 }
 
 /// <summary>A figure as asked for in the content.</summary>
-/// <param name="Subject">The part it shows, by id; empty for the finished thing.</param>
+/// <param name="Subject">The part it shows, by id, or <c>item</c> where that goes in; empty for the finished thing.</param>
 /// <param name="Show">What of it.</param>
 /// <param name="Emphasise">Kinds of panels to point out: <c>gusset</c>.</param>
 /// <param name="Caption">The caption as Markdown in one line; empty for the computed one.</param>
 /// <param name="Place">Where it is asked for.</param>
 public sealed record FigureSource(string Subject, FigureShow Show, IReadOnlyList<string> Emphasise, string Caption, Place Place)
 {
+    /// <summary>What links call it: <c>waste</c> for <c>#figure-waste</c>; empty for a figure that nothing refers to.</summary>
+    public string Name { get; init; } = "";
+
     /// <summary>For <see cref="FigureShow.Folded"/>: how far it is folded, above 0 to 1.</summary>
     public double Folded { get; init; } = 1;
 }

@@ -7,7 +7,7 @@ namespace Pattern.Press.Booklets.Content;
 public static class FigureReader
 {
     /// <summary>The keys of a figure.</summary>
-    public static IReadOnlyList<string> Keys { get; } = ["of", "show", "folded", "emphasise", "caption"];
+    public static IReadOnlyList<string> Keys { get; } = ["of", "show", "folded", "emphasise", "caption", "name"];
 
     /// <summary>The words for what a figure shows, in the order of <see cref="FigureShow"/>.</summary>
     public static IReadOnlyList<string> Shows { get; } =
@@ -25,6 +25,25 @@ public static class FigureReader
         return Show(written) is { } show ? Make(null, show, piece, [], "", written.Place, problems) : null;
     }
 
+    /// <summary>The kinds of steps, each with the figure that it has when none is asked for.</summary>
+    public static IReadOnlyList<(string Kind, FigureShow Show)> Kinds { get; } =
+    [
+        ("cut", FigureShow.Sheet), ("score", FigureShow.Scores), ("trim", FigureShow.Waste), ("fold", FigureShow.Folds), ("glue", FigureShow.Glue),
+        ("decorate", FigureShow.Mats), ("assemble", FigureShow.Insert), ("finish", FigureShow.Finished),
+    ];
+
+    /// <summary>The figure of a step that says what is done in it but asks for none; null after noting problems.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="piece">The step's piece; null when it names none.</param>
+    /// <param name="problems">Where problems go.</param>
+    public static FigureSource? OfKind(YamlItem kind, string? piece, Problems problems)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        if (kind.AsChoice([.. Kinds.Select(known => known.Kind)]) is not { } word)
+            return null;
+        return Make(null, Kinds.First(known => known.Kind == word).Show, piece, [], "", kind.Place, problems);
+    }
+
     /// <summary>Reads a figure from its keys.</summary>
     public static FigureSource? Read(YamlMap map, string? piece, Problems problems)
     {
@@ -34,17 +53,27 @@ public static class FigureReader
         var emphasise = map.Find("emphasise");
         var caption = map.Find("caption");
         var folded = map.Find("folded") is { } part ? Folded(part, problems) : 1;
+        var name = map.Find("name") is { } given ? Name(given, problems) : "";
         map.RefuseTheRest();
         FigureShow? shown = show is null
             ? (of is null && piece is null ? FigureShow.Finished : FigureShow.Flat)
             : Show(show);
         return shown is { } what && Make(of, what, piece, emphasise?.AsWordsList(problems) ?? [], caption?.AsWords(problems) ?? "", map.Place, problems) is { } figure
-            ? figure with { Folded = folded }
+            ? figure with { Folded = folded, Name = name }
             : null;
     }
 
     private static FigureShow? Show(YamlItem written) =>
         written.AsChoice(Shows) is { } word ? Enum.Parse<FigureShow>(word, ignoreCase: true) : null;
+
+    private static string Name(YamlItem written, Problems problems)
+    {
+        var text = written.Scalar?.Trim() ?? "";
+        if (text.Length > 0 && text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-'))
+            return text;
+        problems.Error(written.Place, $"“{written.Scalar}” cannot be the name of a figure.", "Names are small letters, figures and hyphens: “name: lid-waste”. Links to it are written [](#figure-lid-waste).");
+        return "";
+    }
 
     // A part of the way from flat to finished, as a percentage.
     private static double Folded(YamlItem written, Problems problems)
@@ -58,11 +87,11 @@ public static class FigureReader
 
     private static FigureSource? Make(YamlItem? of, FigureShow show, string? piece, IReadOnlyList<string> emphasise, string caption, Place place, Problems problems)
     {
-        if (show == FigureShow.Finished)
+        if (show is FigureShow.Finished or FigureShow.Closed or FigureShow.Open or FigureShow.Exploded)
         {
             if (of is null)
                 return new FigureSource("", show, emphasise, caption, place);
-            problems.Error(of.Place, "“finished” shows the whole thing, not one part of it.", "Leave “of” out, or write “show: folded”.");
+            problems.Error(of.Place, $"“{Shows[(int)show]}” shows the whole thing, not one part of it.", "Leave “of” out, or write “show: folded”.");
             return null;
         }
 

@@ -1,10 +1,9 @@
-using System.Text.RegularExpressions;
 using Pattern.Press.Measure;
 
 namespace Pattern.Press.Booklets.Content;
 
 /// <summary>Reads the size of a sheet as it stands on a packet: <c>A4</c>, <c>12 x 12 in</c>, <c>305 × 305 mm</c>.</summary>
-internal static partial class SheetSize
+internal static class SheetSize
 {
     private static readonly Length Least = Length.FromMillimetres(10);
     private static readonly Length Most = Length.FromMillimetres(2000);
@@ -23,36 +22,20 @@ internal static partial class SheetSize
             return true;
         }
 
-        var sides = Cross().Split(text.Trim());
-        if (sides.Length != 2)
+        if (!SizeParser.TryParse(text, out var read, out problem))
         {
-            problem = $"“{text}” is not the size of a sheet; write {string.Join(", ", PaperSize.All.Select(p => p.Name))}, or two sides such as 305 x 305 mm or 12 x 12 in.";
+            if (problem.Length == 0)
+                problem = $"“{text}” is not the size of a sheet; write {string.Join(", ", PaperSize.All.Select(p => p.Name))}, or two sides such as 305 x 305 mm or 12 x 12 in.";
             return false;
         }
 
-        // The unit after the second side holds for both, unless the first has its own.
-        if (!LengthParser.TryParse(sides[1], out var height, out problem))
-            return false;
-        if (!LengthParser.TryParse(sides[0], out var width, out problem))
-        {
-            var unit = Unit().Match(sides[1].Trim()).Value;
-            if (!LengthParser.TryParse(sides[0] + " " + unit, out width, out problem))
-                return false;
-        }
-
-        if (Length.Min(width, height) < Least || Length.Max(width, height) > Most)
+        if (read.Shorter < Least || read.Longer > Most)
         {
             problem = $"A sheet of {text} is not one that can be bought; each side is from 10 mm to 2 m.";
             return false;
         }
 
-        size = new Size(width, height);
+        size = read;
         return true;
     }
-
-    [GeneratedRegex(@"\s*[x×X]\s*", RegexOptions.CultureInvariant)]
-    private static partial Regex Cross();
-
-    [GeneratedRegex("""(mm|cm|m|inches|inch|in\.?|["″”])$""", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Unit();
 }

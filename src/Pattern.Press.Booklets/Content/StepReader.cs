@@ -11,7 +11,7 @@ internal static partial class StepReader
     private const string NameAdvice = "Name step files with a number, a dash and a few words, such as 03-score-the-base.md.";
 
     /// <summary>The keys of a step's front matter.</summary>
-    public static readonly IReadOnlyList<string> Keys = ["title", "piece", "figure", "time", "tools", "caution"];
+    public static readonly IReadOnlyList<string> Keys = ["title", "kind", "piece", "figure", "time", "tools", "caution"];
 
     /// <summary>Reads every step of a booklet, in the order of their numbers.</summary>
     public static IReadOnlyList<StepSource> ReadAll(string folder, bool needed, Problems problems)
@@ -129,11 +129,12 @@ internal static partial class StepReader
         var pieceKey = keys.Find("piece");
         var piece = pieceKey?.AsWords(problems);
         var figureKey = keys.Find("figure");
+        var kindKey = keys.Find("kind");
         var timeKey = keys.Find("time");
         var tools = keys.Find("tools")?.AsWordsList(problems);
         var caution = keys.Find("caution")?.AsWords(problems);
         keys.RefuseTheRest();
-        var figure = figureKey is null ? null : FigureReader.Read(figureKey, piece, problems);
+        var figure = figureKey is not null ? FigureReader.Read(figureKey, piece, problems) : kindKey is null ? null : FigureReader.OfKind(kindKey, piece, problems);
         var minutes = timeKey is null ? null : Minutes(timeKey, problems);
         if (string.IsNullOrWhiteSpace(body.Text))
             problems.Error(body.Start with { Column = 0 }, "The step has a title but no words.", "Write below the front matter what to do.");

@@ -7,11 +7,12 @@ namespace Pattern.Press.Booklets.Content;
 internal static class StockReader
 {
     /// <summary>The keys of a stock.</summary>
-    public static readonly IReadOnlyList<string> Keys = ["name", "weight", "caliper", "sheet", "one_way"];
+    public static readonly IReadOnlyList<string> Keys = ["name", "weight", "caliper", "sheet", "trim", "one_way", "grain", "pack", "price"];
 
     // From tissue to the thickest greyboard.
     private static readonly Length ThinnestSheet = Length.FromMillimetres(0.01m);
     private static readonly Length ThickestSheet = Length.FromMillimetres(5);
+    private static readonly Length WidestTrim = Length.FromMillimetres(50);
     private const double LightestSheet = 10;
     private const double HeaviestSheet = 4000;
 
@@ -25,11 +26,14 @@ internal static class StockReader
         var caliper = map.Find("caliper");
         var sheet = map.Need("sheet", "Say which size it is bought in, such as “sheet: A4” or “sheet: 12 x 12 in”.");
         var oneWay = map.Find("one_way");
+        var trim = map.Find("trim")?.AsLengthBetween("A trim", Length.Zero, WidestTrim, problems);
+        var grain = map.Find("grain")?.AsChoice(["across", "down"]);
+        var pack = PurchaseReader.Pack(map.Find("pack"), map.Find("price"), "sheets", problems);
         map.RefuseTheRest();
         if (weight is null && caliper is null)
             problems.Error(map.Place, "How heavy or how thick the stock is is missing.", "Write what the packet says, such as “weight: 270 g/m2” or “weight: 80 lb cover”, or measure it: “caliper: 0.36 mm”.");
 
-        var grammage = weight is null ? null : Weight(weight, problems);
+        var (grammage, basis) = weight is null ? (null, null) : Weight(weight, problems);
         var thickness = caliper is null
             ? grammage is { } g ? Stock.EstimateCaliper(g) : null
             : Caliper(caliper, problems);
@@ -37,23 +41,35 @@ internal static class StockReader
         var turns = oneWay?.AsYesNo();
         if (name is null || thickness is not { } thick || size is not { } sides || (weight is not null && grammage is null) || (oneWay is not null && turns is null))
             return null;
-        return new Stock(use, name, thick, grammage, sides, CaliperIsEstimate: caliper is null, OneWay: turns ?? false);
-    }
-
-    private static Grammage? Weight(YamlItem written, Problems problems)
-    {
-        if (written.AsText() is not { } text)
-            return null;
-        if (!Grammage.TryParse(text, out var grammage, out var problem))
+        if (trim is { } border && border * 2 >= sides.Shorter)
         {
-            problems.Error(written.Place, problem);
+            problems.Error(map.Place, $"Nothing is left of a sheet of {sheet!.Scalar} when {LengthFormat.Format(border, Ruler.WholeMillimetres)} is trimmed off all round.", "A few millimetres make its edges true.");
             return null;
         }
 
+        return new Stock(use, name, thick, grammage, sides, CaliperIsEstimate: caliper is null, OneWay: turns ?? false)
+        {
+            Trim = trim ?? Length.Zero,
+            Grain = grain switch { "across" => Grain.Across, "down" => Grain.Down, _ => null },
+            BasisWeight = basis,
+            Pack = pack,
+        };
+    }
+
+    private static (Grammage? Grammage, BasisWeight? Basis) Weight(YamlItem written, Problems problems)
+    {
+        if (written.AsText() is not { } text)
+            return (null, null);
+        if (!Grammage.TryParse(text, out var grammage, out var basis, out var problem))
+        {
+            problems.Error(written.Place, problem);
+            return (null, null);
+        }
+
         if (grammage.GramsPerSquareMetre is >= LightestSheet and <= HeaviestSheet)
-            return grammage;
+            return (grammage, basis);
         problems.Error(written.Place, $"“{text}” is no weight of paper or card.", "Copy it from the packet: paper has about 80 g/m2, card 160 to 400 g/m2.");
-        return null;
+        return (null, null);
     }
 
     private static Length? Caliper(YamlItem written, Problems problems)

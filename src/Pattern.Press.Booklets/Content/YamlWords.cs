@@ -37,18 +37,9 @@ internal static class YamlWords
     {
         if (item.AsLength() is not { } length)
             return null;
-        var wrong =
-            length.IsNegative ? "is less than nothing" :
-            length < least ? (length == Length.Zero ? "is nothing at all" : "is too short") :
-            length > most ? "is too long" : null;
-        if (wrong is null)
+        if (LengthRange.Wrong(what, length, item.Scalar ?? "", least, most) is not var (message, advice))
             return length;
-        problems.Error(item.Place, $"{what} of {item.Scalar} {wrong}.", $"It can be from {InWords(least)} to {InWords(most)}.");
+        problems.Error(item.Place, message, advice);
         return null;
     }
-
-    private static string InWords(Length length) =>
-        length.Nanometres % 1_000_000_000 == 0 && length > Length.Zero
-            ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{length.Nanometres / 1_000_000_000} m")
-            : LengthFormat.Format(length, Ruler.WholeMillimetres);
 }

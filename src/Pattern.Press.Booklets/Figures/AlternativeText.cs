@@ -81,13 +81,9 @@ public static class AlternativeText
 
     private static string SheetSize(FlatDrawing drawing)
     {
-        var text = SizeText(drawing.Piece.Sheet, drawing.Ruler);
-        return drawing is { Other: { } other, OtherRuler: { } ruler } ? $"{text} / {SizeText(other.Sheet, ruler)}" : text;
+        var text = drawing.Words.Number(LengthFormat.Format(drawing.Piece.Sheet, drawing.Ruler));
+        return drawing is { Other: { } other, OtherRuler: { } ruler } ? $"{text} / {drawing.Words.Number(LengthFormat.Format(other.Sheet, ruler))}" : text;
     }
-
-    /// <summary>A size as a maker says it: <c>225 × 215 mm</c>.</summary>
-    internal static string SizeText(Size size, Ruler ruler) =>
-        $"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Format(size.Height, ruler)}";
 
     private static string Folds(Piece piece, IFigureWords words)
     {

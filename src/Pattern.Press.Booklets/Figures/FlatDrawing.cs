@@ -28,6 +28,9 @@ public sealed record FlatDrawing : IDrawing
     /// <summary>What is shown.</summary>
     public required FigureShow Show { get; init; }
 
+    /// <summary>Whether it has its dimensions; without them it is drawn larger, for words that give them.</summary>
+    public bool HasDimensions { get; init; } = true;
+
     /// <summary>Kinds of panels to point out.</summary>
     public IReadOnlyList<string> Emphasise { get; init; } = [];
 
@@ -46,7 +49,9 @@ public sealed record FlatDrawing : IDrawing
 
     internal IReadOnlyList<Station> Stations(bool across)
     {
-        var stations = new Stations(Piece, Ruler, Other, OtherRuler, across);
+        if (!HasDimensions)
+            return [];
+        var stations = new Stations(Piece, Ruler, Other, OtherRuler, across, Words);
         return Show switch
         {
             FigureShow.Flat => stations.AddFolds().AddCuts().AddSide().Found,
@@ -56,5 +61,5 @@ public sealed record FlatDrawing : IDrawing
         };
     }
 
-    internal Station Side(bool across) => new Stations(Piece, Ruler, Other, OtherRuler, across).Side;
+    internal Station Side(bool across) => new Stations(Piece, Ruler, Other, OtherRuler, across, Words).Side;
 }

@@ -88,7 +88,7 @@ internal sealed class FlatPainter
             dimension.Draw(board, marginLeft, marginTop, scale, _styles);
         foreach (var span in _spans)
             span.Draw(board, marginLeft, marginTop, scale, _styles);
-        if (_show == FigureShow.Diagonals)
+        if (_show is FigureShow.Diagonals or FigureShow.Flat)
             DrawLetters(board, placing);
         leadersNeeded = Labelled(board, placing, marginLeft + (width * scale));
         if (_show == FigureShow.Folds)

@@ -5,11 +5,22 @@ public interface IFigureWords
 {
     /// <summary>A word or sentence by its key, with values put in at <c>{name}</c>.</summary>
     string Say(string key, params ReadOnlySpan<(string Name, string Value)> values);
+
+    /// <summary>The mark between whole numbers and decimals.</summary>
+    string DecimalMark => ".";
 }
 
 /// <summary>Ways to say numbers.</summary>
 public static class FigureWords
 {
+    /// <summary>A number or a measurement, written with a full stop, as the language writes it.</summary>
+    public static string Number(this IFigureWords words, string text)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Replace(".", words.DecimalMark, StringComparison.Ordinal);
+    }
+
     /// <summary>
     /// A count with its noun: the key ends in <c>.one</c> for 1 and in <c>.other</c> for anything else; the text names
     /// <c>{count}</c>.

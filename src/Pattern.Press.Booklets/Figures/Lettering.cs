@@ -14,6 +14,15 @@ public sealed record LetteringLine(IReadOnlyList<(ShapedRun Run, double X)> Runs
     /// <summary>What it says.</summary>
     public string Text => string.Concat(Runs.Select(run => run.Run.Text));
 
+    /// <summary>
+    /// The line with a space after it that takes no room: readers take letters one after the other, and a line that goes on
+    /// below is otherwise read together with its next word.
+    /// </summary>
+    public LetteringLine GoingOn() => Runs.Count == 0 || Text.EndsWith(' ') ? this : this with
+    {
+        Runs = [.. Runs, (Shaper.Shape(" ", Runs[^1].Run.Face, Runs[^1].Run.Size), Width)],
+    };
+
     /// <summary>The line with its start and baseline at a point.</summary>
     public IEnumerable<PageItem> At(double x, double baseline, Colour colour) =>
         Runs.Select(run => new TextItem(run.Run, x + run.X, baseline, colour));

@@ -10,7 +10,7 @@ namespace Pattern.Press.Booklets.Figures;
 public sealed record LineKey(IFigureWords Words) : IDrawing
 {
     private const double Sample = 26;
-    private const double Row = 8;
+    private const double Row = 7.4;
     private const double Gap = 4;
 
     private static readonly string[] Keys =

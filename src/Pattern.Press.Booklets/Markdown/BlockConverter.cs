@@ -4,6 +4,7 @@ using Markdig.Extensions.Tables;
 using Markdig.Extensions.TaskLists;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
+using Pattern.Press.Booklets.Composing;
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Structures.Reading;
 using Pattern.Press.Typesetting.Blocks;
@@ -182,7 +183,10 @@ internal sealed class BlockConverter
         IReadOnlyList<Inline> caption = string.IsNullOrWhiteSpace(image.Title)
             ? []
             : MarkdownReader.ToInlines(new MarkdownText(image.Title, place), _context.Folder, _context.Bindings, _context.Problems, _context.Options);
-        return new ImageBlock(picture, words, caption, width);
+        return new ImageBlock(picture, words, caption, width)
+        {
+            Destination = Numbering.FigurePrefix + ConversionContext.Slug(Path.GetFileNameWithoutExtension(Uri.UnescapeDataString(image.Url ?? ""))),
+        };
     }
 
     private ListBlock List(MarkdownList list)

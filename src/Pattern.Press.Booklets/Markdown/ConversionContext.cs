@@ -1,3 +1,4 @@
+using Pattern.Press.Booklets.Composing;
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Structures.Reading;
 
@@ -36,6 +37,9 @@ internal sealed class ConversionContext
     {
         if (url.StartsWith('#'))
         {
+            // Figures are numbered, and links to them checked, when the whole booklet is known.
+            if (url.StartsWith("#" + Numbering.FigurePrefix, StringComparison.Ordinal))
+                return (url[1..], false);
             _ownTargets.Add((url[1..], place));
             return (OwnName(url[1..]), false);
         }
@@ -83,7 +87,8 @@ internal sealed class ConversionContext
         }
     }
 
-    private static string Slug(string words)
+    /// <summary>Words as the name of a place: small letters, figures and hyphens.</summary>
+    public static string Slug(string words)
     {
         var slug = new System.Text.StringBuilder();
         foreach (var c in words)

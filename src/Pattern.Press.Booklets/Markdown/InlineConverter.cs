@@ -117,6 +117,12 @@ internal sealed class InlineConverter(ConversionContext context)
             return;
         }
 
+        if (value.Name is "page" or "number" && context.Bindings.Value(value.Name) is null)
+        {
+            AddNumber(value, emphasis, link, place, letters);
+            return;
+        }
+
         if (context.Bindings.Value(value.Name) is not { } inlines)
         {
             context.Problems.Error(place, $"There is no value “{value.Name}”.", Spelling.Advice(value.Name, context.Bindings.Names));
@@ -135,6 +141,21 @@ internal sealed class InlineConverter(ConversionContext context)
         }
     }
 
+    // In the words of a link, the number of the page that it leads to, or of the figure or step there.
+    private void AddNumber(ValueInline value, Emphasis emphasis, int link, Place place, List<Letter> letters)
+    {
+        if (link == 0 || _links[link - 1].IsAddress)
+        {
+            context.Problems.Error(place, $"{{{{{value.Name}}}}} stands for the number of the place that a link leads to, but there is no such link around it.", "Write it in the words of one: [page {{page}}](#materials).");
+            return;
+        }
+
+        var target = _links[link - 1].Target;
+        letters.Add(new Letter(Letter.Atom, emphasis, Link: link, Whole: value.Name == "page"
+            ? new PageNumberInline(target)
+            : new ReferenceInline(target, ReferenceKind.Number, emphasis)));
+    }
+
     private void AddLink(Markdig.Syntax.Inlines.LinkInline found, Emphasis emphasis, int link, List<Letter> letters)
     {
         var place = context.Places.At(found.Span.Start);
@@ -143,7 +164,9 @@ internal sealed class InlineConverter(ConversionContext context)
         var before = letters.Count;
         foreach (var child in found)
             Add(child, emphasis, number, letters);
-        if (letters.Count == before)
+        if (letters.Count == before && target is { IsAddress: false } inside)
+            letters.Add(new Letter(Letter.Atom, emphasis, Link: number, Whole: new ReferenceInline(inside.Target, ReferenceKind.Name, emphasis)));
+        else if (letters.Count == before && target is not null)
             context.Problems.Error(place, "The link has no words.", "Write them between the brackets: [the lid](#lid).");
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Booklets.Figures.Drafting;
+using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Plans.Tiling;
 using Pattern.Press.Typesetting.Blocks;
@@ -18,6 +19,9 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
     private const double Tallest = 92;
     private const double TallestWide = 130;
     private const double Gap = 7;
+
+    // A page too narrow for a drawing with words beside it.
+    private const double Narrow = 130;
     private const double Between = 1.2;
 
     /// <summary>The pages still without their numbers.</summary>
@@ -27,7 +31,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var waiting = new Queue<(TilePlan Plan, IReadOnlyList<Seam> Seams)>(templates.Where(template => template.Plan.Tiles.Count > 1));
         while (waiting.Count > 0)
         {
-            var frame = new PageFrame(job, lying: false);
+            var frame = new PageFrame(job, lying: false, withTemplate: false);
             var contents = new List<FixedContent>();
             var y = frame.Area.Top + 1;
             while (waiting.Count > 0)
@@ -44,9 +48,9 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             var destination = "template-joining" + (pages.Count == 0 ? "" : "-" + (pages.Count + 1).ToString(CultureInfo.InvariantCulture));
             pages.Add((number, count, bookmark, level) =>
             {
-                frame.Heading(job.Words.Say("joining.title"), "", frame.Right - frame.Left);
-                frame.Line(job.Words.Say(templates[0].Plan.Lap > 0 ? "joining.how" : "joining.how_butt"), frame.Right - frame.Left);
-                frame.Foot(number, count, withScale: false);
+                frame.Heading(job.Words.Say("joining.title"), "");
+                frame.Line(job.Words.Say(templates[0].Plan.Lap > 0 ? "joining.how" : "joining.how_butt"));
+                frame.Foot(number, count);
                 return frame.Finish(contents, destination, bookmark, level);
             });
         }
@@ -65,19 +69,20 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var y = top + heading.Ascent + heading.Descent + 3;
 
         // A drawing of many tiles takes the whole width, with the words below it.
-        var wide = plan.Tiles.Count > 4;
+        var wide = plan.Tiles.Count > 4 || frame.Right - frame.Left < Narrow;
         var width = (frame.Right - frame.Left) * (wide ? 1 : 0.56);
         var bounds = TileMap.Bounds(plan);
-        var points = styles.Scale.Small;
+        var points = Math.Clamp(styles.Scale.Small + 1, 8.5, 9.5);
         var leading = points * 1.3 * 25.4 / 72;
+        var steps = Steps(plan, seams).ToArray();
         IReadOnlyList<LetteringLine>[] Words(double room) =>
-            [.. Steps(plan, seams).Select(step => Lines.Break(step, room, styles.Text.Regular, points, styles.Language))];
+            [.. Sentences(plan, steps).Select(step => Lines.Break(step, room, styles.Text.Regular, points, styles.Language))];
         var below = Words(frame.Right - frame.Left);
         var taken = wide ? below.Sum(lines => (lines.Count * leading) + Between) + 4 : 0;
         var tallest = Math.Min(wide ? TallestWide : Tallest, Math.Max(30, frame.Area.Height - (y - top) - taken - 2));
-        var scale = Math.Min(0.5, Math.Min((width - 2) / bounds.Width, tallest / bounds.Height));
+        var scale = Math.Min(wide ? 0.7 : 0.5, Math.Min((width - 2) / bounds.Width, tallest / bounds.Height));
         var board = new Board();
-        DrawWhole(board, plan, seams, frame.Left, y, scale);
+        DrawWhole(board, plan, seams, steps, frame.Left, y, scale);
         contents.Add(new FixedContent(
             Role.Figure,
             board.Items,
@@ -98,7 +103,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         return (contents, Math.Max(down, y + (bounds.Height * scale)));
     }
 
-    private void DrawWhole(Board board, TilePlan plan, IReadOnlyList<Seam> seams, double x, double y, double scale)
+    private void DrawWhole(Board board, TilePlan plan, IReadOnlyList<Seam> seams, IReadOnlyList<JoiningStep> steps, double x, double y, double scale)
     {
         var styles = job.Styles;
         var lines = styles.Lines;
@@ -135,7 +140,13 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         foreach (var seam in seams)
         {
             foreach (var mark in seam.Marks)
-                WriteLetters(board, Put(mark.At), mark.Letter, seam.Upright);
+                WriteLetters(board, Put(mark.At), mark.Letter, seam.Upright, whole);
+        }
+
+        for (var i = 0; i < steps.Count; i++)
+        {
+            foreach (var seam in steps[i].Joins)
+                DrawOrder(board, new Segment(Put(seam.Line.From), Put(seam.Line.To)), seam.Upright, (i + 1).ToString(CultureInfo.InvariantCulture), whole);
         }
 
         foreach (var tile in plan.Tiles)
@@ -152,7 +163,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
     }
 
     // The letter on both sides of the seam, a little further along it where lines are in the way; the steps name it anyway.
-    private void WriteLetters(Board board, Point mark, string letter, bool upright)
+    private void WriteLetters(Board board, Point mark, string letter, bool upright, Box whole)
     {
         var label = new Label([letter], job.Styles.Text.Bold, Math.Max(6.5, job.Styles.Scale.Drawing), job.Styles.Language);
         var away = 1.4 + ((upright ? label.Width : label.Height) / 2);
@@ -161,7 +172,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             Point[] places = upright
                 ? [mark + new Point(-away, shift), mark + new Point(away, shift)]
                 : [mark + new Point(shift, -away), mark + new Point(shift, away)];
-            if (!places.All(place => board.Room.IsFree(label.BoxAt(place.X, place.Y).Grown(0.15))))
+            if (!places.All(place => whole.Holds(label.BoxAt(place.X, place.Y)) && board.Room.IsFree(label.BoxAt(place.X, place.Y).Grown(0.15))))
                 continue;
             foreach (var place in places)
                 board.Write(label, place.X, place.Y, job.Styles.Palette.Text);
@@ -169,15 +180,63 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         }
     }
 
-    // Each row first, from left to right, then row below row: so the page that is trimmed always comes on top.
-    private IEnumerable<string> Steps(TilePlan plan, IReadOnlyList<Seam> seams)
+    // The number of the step on the page that is laid down in it, with an arrow to the seam. Very small drawings have room
+    // for a small one, or for none; the words say it too.
+    private void DrawOrder(Board board, Segment seam, bool upright, string number, Box whole)
     {
-        var number = 1;
+        const double Clear = 0.6;
+        var styles = job.Styles;
+        Point Away(double part, double by) => seam.At(part) + (upright ? new Point(by, 0) : new Point(0, by));
+        Segment[] Sides(double part, double from, double to)
+        {
+            var aside = upright ? new Point(0, Clear) : new Point(Clear, 0);
+            return [new(Away(part, from) - aside, Away(part, to) - aside), new(Away(part, from) + aside, Away(part, to) + aside)];
+        }
+
+        foreach (var (radius, points) in new[] { (2.3, Math.Max(6.5, styles.Scale.Drawing)), (1.8, 6.5) })
+        {
+            (double Part, double Far)? best = null;
+            var least = double.MaxValue;
+            foreach (var far in new[] { 9.0, 7, 11, 6, 14, 5, 4.2, 17 })
+            {
+                for (var step = 0; step <= 32; step++)
+                {
+                    // From the middle outwards, to both sides in turn.
+                    var part = 0.5 + (0.028 * ((step + 1) / 2) * (step % 2 == 0 ? 1 : -1));
+                    var end = Away(part, far);
+                    var cost = board.Room.Crossings(new Segment(Away(part, 1), end)) + (Math.Abs(far - 9) * 0.1) + (step * 0.01);
+                    var badge = Box.Around(end.X, end.Y, 2 * radius, 2 * radius).Grown(0.3);
+                    if (cost >= least || !whole.Holds(badge) || !board.Room.IsFree(badge) || !Sides(part, Clear, far).All(board.Room.IsClear))
+                        continue;
+                    (best, least) = ((part, far), cost);
+                }
+            }
+
+            if (best is not { } found)
+                continue;
+            var (to, foot, at) = (Away(found.Part, Clear), Away(found.Part, found.Far - radius), Away(found.Part, found.Far));
+            var colour = styles.Palette.Accent;
+            board.Mark(PathBuilder.Line(foot.X, foot.Y, to.X, to.Y), new Stroke(colour, styles.Lines.FoldWidth));
+            board.Solid(Arrow.Head(to, at, Math.Min(3.4, found.Far - radius - Clear)), colour);
+            board.Solid(PathBuilder.Circle(at.X, at.Y, radius), Colour.White);
+            board.Mark(PathBuilder.Circle(at.X, at.Y, radius), new Stroke(colour, styles.Lines.FoldWidth));
+            board.Write(new Label([number], styles.Text.Bold, points, styles.Language), at.X, at.Y, styles.Palette.Text);
+            board.Room.Take(Box.Around((to.X + at.X) / 2, (to.Y + at.Y) / 2, Math.Abs(to.X - at.X) + (2 * Clear), Math.Abs(to.Y - at.Y) + (2 * Clear)));
+            board.Room.Take(Box.Around(at.X, at.Y, 2 * radius, 2 * radius));
+            return;
+        }
+    }
+
+    private sealed record JoiningStep(string Name, IReadOnlyList<Seam> Joins);
+
+    // Each row first, from left to right, then row below row: so the page that is trimmed always comes on top.
+    private static IEnumerable<JoiningStep> Steps(TilePlan plan, IReadOnlyList<Seam> seams)
+    {
         var strips = Strips(plan);
         foreach (var strip in strips)
         {
             for (var i = 1; i < strip.Count; i++)
-                yield return Step(TileNames.Of(strip[i]), [.. seams.Where(seam => seam.Upright && seam.Second == strip[i])]);
+                yield return new JoiningStep(TileNames.Of(strip[i]), [.. seams.Where(seam => seam.Upright && seam.Second == strip[i])]);
         }
 
         foreach (var strip in strips)
@@ -185,17 +244,28 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             var name = strip.Count == 1 ? TileNames.Of(strip[0]) : $"{TileNames.Of(strip[0])}–{TileNames.Of(strip[^1])}";
             Seam[] above = [.. seams.Where(seam => !seam.Upright && strip.Contains(seam.Second))];
             if (above.Length > 0)
-                yield return Step(name, above);
+                yield return new JoiningStep(name, above);
+        }
+    }
+
+    private IEnumerable<string> Sentences(TilePlan plan, IReadOnlyList<JoiningStep> steps)
+    {
+        for (var i = 0; i < steps.Count; i++)
+        {
+            yield return job.Words.Say(
+                plan.Lap > 0 ? "joining.step" : "joining.step_butt",
+                ("number", (i + 1).ToString(CultureInfo.InvariantCulture)),
+                ("tile", steps[i].Name),
+                ("others", AlternativeText.List(job.Words, steps[i].Joins.Select(seam => TileNames.Of(seam.First)))),
+                ("marks", AlternativeText.List(job.Words, steps[i].Joins.SelectMany(seam => seam.Marks).Select(mark => mark.Letter))));
         }
 
-        yield return job.Words.Say("joining.last", ("number", number.ToString(CultureInfo.InvariantCulture)));
-
-        string Step(string name, Seam[] joins) => job.Words.Say(
-            plan.Lap > 0 ? "joining.step" : "joining.step_butt",
-            ("number", number++.ToString(CultureInfo.InvariantCulture)),
-            ("tile", name),
-            ("others", AlternativeText.List(job.Words, joins.Select(seam => TileNames.Of(seam.First)))),
-            ("marks", AlternativeText.List(job.Words, joins.SelectMany(seam => seam.Marks).Select(mark => mark.Letter))));
+        var size = plan.Turned ? plan.Part.Piece.Sheet.Turned : plan.Part.Piece.Sheet;
+        yield return job.Words.Say(
+            "joining.last",
+            ("number", (steps.Count + 1).ToString(CultureInfo.InvariantCulture)),
+            ("width", LengthFormat.Format(size.Width, job.Kit.Ruler)),
+            ("height", LengthFormat.Format(size.Height, job.Kit.Ruler)));
     }
 
     // Tiles beside each other without a gap.

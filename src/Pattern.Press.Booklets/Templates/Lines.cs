@@ -7,7 +7,11 @@ namespace Pattern.Press.Booklets.Templates;
 /// <summary>Text broken into lines of a width: as many words on each as fit.</summary>
 internal static class Lines
 {
-    public static IReadOnlyList<LetteringLine> Break(string text, double width, FontFace face, double size, string language)
+    public static IReadOnlyList<LetteringLine> Break(string text, double width, FontFace face, double size, string language) =>
+        Break(text, _ => width, face, size, language);
+
+    /// <summary>Lines of a width of their own each, told by their number from 0.</summary>
+    public static IReadOnlyList<LetteringLine> Break(string text, Func<int, double> width, FontFace face, double size, string language)
     {
         // Words are measured one by one and each line is shaped once; kerning across a space is too little to matter.
         var space = Lettering.Set(" ", face, size, language).Width;
@@ -18,9 +22,9 @@ internal static class Lines
         for (var i = 0; i < words.Length; i++)
         {
             var word = Lettering.Set(words[i], face, size, language).Width;
-            if (i > start && used + space + word > width)
+            if (i > start && used + space + word > width(lines.Count))
             {
-                lines.Add(Lettering.Set(string.Join(' ', words[start..i]), face, size, language));
+                lines.Add(Lettering.Set(string.Join(' ', words[start..i]), face, size, language).GoingOn());
                 (start, used) = (i, word);
             }
             else

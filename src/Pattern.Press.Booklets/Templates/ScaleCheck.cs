@@ -5,87 +5,57 @@ using Pattern.Press.Typesetting.Styles;
 
 namespace Pattern.Press.Booklets.Templates;
 
-/// <summary>Bars to measure after printing: 50 mm across, 50 mm down and 2 in across.</summary>
+/// <summary>What is measured after printing: a square of 50 mm and an upright bar of 2 in beside it.</summary>
 internal static class ScaleCheck
 {
+    /// <summary>The side of the square, in millimetres.</summary>
     public const double Metric = 50;
+
+    /// <summary>The length of the bar, in millimetres: 2 in.</summary>
     public const double Imperial = 50.8;
+
+    /// <summary>From the left of the square to the right of all, in millimetres.</summary>
+    public const double Width = Metric + Between + 5;
+
+    private const double Between = 4;
     private const double Tick = 1.6;
+    private const double Mark = 1.4;
 
-    // Brings the upright bar over the start of the level ones.
-    private const double Inset = 5 - Tick;
-
-    public static void Across(Board board, double x, double y, double length, string text, StyleSheet styles)
+    /// <summary>Draws both, the square with its bottom left corner and the bar with its foot on one level.</summary>
+    /// <returns>What is free inside the square, for words.</returns>
+    public static Box Draw(Board board, double left, double bottom, StyleSheet styles)
     {
-        var stroke = new Stroke(styles.Lines.Cut, styles.Lines.FoldWidth);
-        board.Line(new Segment(new Point(x, y), new Point(x + length, y)), stroke);
-        foreach (var end in new[] { x, x + length })
-            board.Line(new Segment(new Point(end, y - Tick), new Point(end, y + Tick)), stroke);
-        var label = Words(text, styles, false);
-        board.Write(label, x + (length / 2), y - 0.6 - (label.Height / 2), styles.Palette.Text);
-    }
-
-    /// <summary>
-    /// Draws the upright bar on a page's drawing area where it crosses nothing: above the bars at the foot if that is free,
-    /// outside the piece if it can be, without its label where only that fits.
-    /// </summary>
-    /// <param name="board">The drawing, whose lines and words are in the way.</param>
-    /// <param name="area">Where the bar may stand.</param>
-    /// <param name="shows">Where the template is.</param>
-    /// <param name="panels">The template's panels.</param>
-    /// <param name="styles">Fonts, colours and lines.</param>
-    /// <returns>Whether there was room; a page full of small templates may have none.</returns>
-    public static bool Down(Board board, Box area, Box shows, IReadOnlyList<Shape> panels, StyleSheet styles)
-    {
-        area = area with { Left = area.Left + Inset };
-        var label = Words("50 mm", styles, true);
-        foreach (var wide in new[] { label.Width, 0 })
+        var lines = styles.Lines;
+        var line = new Stroke(lines.Cut, lines.FoldWidth);
+        var thin = new Stroke(lines.Dimension, lines.ThinWidth);
+        var square = new Box(left, bottom - Metric, left + Metric, bottom);
+        board.Mark(PathBuilder.Rectangle(square.Left, square.Top, Metric, Metric), line);
+        board.Room.Add(Shape.Of(square).Sides);
+        for (var i = 1; i < 5; i++)
         {
-            var (width, height) = ((2 * Tick) + wide, Metric + 0.4);
-            if (Free(board.Room, area, shows, panels, width, height) is not { } middle)
-                continue;
-            var stroke = new Stroke(styles.Lines.Cut, styles.Lines.FoldWidth);
-            var x = middle.X - (width / 2) + Tick;
-            var (top, bottom) = (middle.Y - (Metric / 2), middle.Y + (Metric / 2));
-            board.Line(new Segment(new Point(x, top), new Point(x, bottom)), stroke);
-            foreach (var end in new[] { top, bottom })
-                board.Line(new Segment(new Point(x - Tick, end), new Point(x + Tick, end)), stroke);
-            board.Room.Take(Box.Around(middle.X, middle.Y, width, height));
-            if (wide > 0)
-                board.Write(label, x + 0.6 + (label.Width / 2), middle.Y, styles.Palette.Text);
-            return true;
+            var at = 10 * i;
+            board.Line(new Segment(new Point(square.Left + at, square.Top), new Point(square.Left + at, square.Top + Mark)), thin);
+            board.Line(new Segment(new Point(square.Left, square.Top + at), new Point(square.Left + Mark, square.Top + at)), thin);
         }
 
-        return false;
-    }
+        var (level, upright) = (Words("50 mm", styles, false), Words("50 mm", styles, true));
+        board.Write(level, square.Left + (Metric / 2), square.Top + Mark + 0.8 + (level.Height / 2), styles.Palette.Text);
+        board.Write(upright, square.Left + Mark + 0.8 + (upright.Width / 2), bottom - (Metric / 2), styles.Palette.Text);
 
-    private static Point? Free(Room room, Box area, Box shows, IReadOnlyList<Shape> panels, double width, double height)
-    {
-        const int columns = 48;
-        const int rows = 24;
-        Point? best = null;
-        var least = double.MaxValue;
-        if (area.Width < width || area.Height < height)
-            return null;
-        for (var row = 0; row <= rows; row++)
-        {
-            for (var column = 0; column <= columns; column++)
-            {
-                var at = new Point(
-                    area.Left + (width / 2) + ((area.Width - width) * column / columns),
-                    area.Bottom - (height / 2) - ((area.Height - height) * row / rows));
-                var box = Box.Around(at.X, at.Y, width, height);
-                var cost = (column * 0.5) + row;
-                if (cost < least && shows.Meets(box))
-                    cost += panels.Any(panel => panel.Holds(at)) ? 300 : 100;
-                if (cost < least && room.IsFree(box.Grown(0.5)))
-                    (best, least) = (at, cost);
-            }
-        }
-
-        return best;
+        var x = square.Right + Between;
+        var top = bottom - Imperial;
+        board.Line(new Segment(new Point(x, top), new Point(x, bottom)), line);
+        foreach (var end in new[] { top, bottom })
+            board.Line(new Segment(new Point(x - Tick, end), new Point(x + Tick, end)), line);
+        var inches = Words("2 in", styles, true);
+        board.Write(inches, x + 0.6 + (inches.Width / 2), bottom - (Imperial / 2), styles.Palette.Text);
+        return new Box(
+            square.Left + Mark + upright.Width + 3,
+            square.Top + Mark + level.Height + 3,
+            square.Right - 2.5,
+            bottom - 2.5);
     }
 
     private static Label Words(string text, StyleSheet styles, bool upwards) =>
-        new([text], styles.Text.Bold, Math.Max(6.5, styles.Scale.Drawing - 0.5), styles.Language, upwards);
+        new([text], styles.Text.Bold, Math.Max(7, styles.Scale.Drawing), styles.Language, upwards);
 }

@@ -11,38 +11,30 @@ namespace Pattern.Press.Booklets.Templates;
 /// <summary>A page of small templates, each with its words.</summary>
 internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
 {
-    // Of the upright bar from any template, in millimetres.
-    private const double BarAway = 3;
-
     private const double Least = 6.5;
 
     public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
     {
         var frame = new PageFrame(job, shared.Lying);
         var words = job.Words;
-        frame.Heading(words.Say("template.shared"), "", frame.Right - frame.Left);
-        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))) + " " + words.Say("template.side_shared"), frame.Right - frame.Left);
-        if (job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay)
-            frame.Line(words.Say("template.one_way"), frame.Right - frame.Left);
+        var folds = shared.Places.Any(place => place.Part.Piece.Folds.Count > 0);
+        frame.Heading(words.Say(folds ? "template.shared_pieces" : "template.shared"), "");
+        frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))));
+        var mats = shared.Places.Count(place => place.Part.Kind == PartKind.Mat);
+        frame.Line(words.Say(mats == shared.Places.Count ? "template.side_mat" : mats == 0 ? "template.side" : "template.side_mixed"));
+        if (job.Plan.Kits > 1)
+        {
+            var each = shared.Places[0].Cut == shared.Places[0].Part.Quantity;
+            frame.Line(words.Say(each ? "template.kits_each" : "template.kits_all", ("kits", job.Plan.Kits.ToString(CultureInfo.InvariantCulture))));
+        }
+
+        if (OneWay)
+            frame.Line(words.Say("template.top"));
         frame.Foot(number, count);
-        var contents = shared.Places.SelectMany(Place).ToList();
-        var board = new Board();
-        foreach (var place in shared.Places)
-        {
-            board.Room.Take(Sheet(place).Grown(BarAway));
-            board.Room.Take(new Box(place.Label.X, place.Label.Y, place.Label.X + place.Label.Width, place.Label.Y + place.Label.Height));
-        }
-
-        if (ScaleCheck.Down(board, frame.Area, frame.Area, [], job.Styles))
-        {
-            contents.Add(new FixedContent(Role.Figure, board.Items, words.Say("alternative.scale_down"))
-            {
-                Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
-            });
-        }
-
-        return frame.Finish(contents, destination, bookmark, level);
+        return frame.Finish([.. shared.Places.SelectMany(Place)], destination, bookmark, level);
     }
+
+    private bool OneWay => job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay;
 
     private static Box Sheet(SharedPlace place)
     {
@@ -57,9 +49,18 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var board = new Board();
         var painter = new TemplatePainter(part.Piece, TemplatePainter.PlacingOf(part.Piece, place.Turned, place.PageX, place.PageY), sheet, styles, job.Words);
         painter.DrawLines(board);
+        if (OneWay)
+            painter.DrawTop(board, sheet);
+
+        // Pieces that fold are here when there are several kits.
+        var folds = part.Piece.Folds.Count > 0;
+        if (folds)
+            painter.DrawSheet(board);
         if (part.Piece.Panels.Count > 1)
-            painter.DrawWords(board, sheet);
+            painter.DrawWords(board, sheet, sheet, _ => true);
         painter.DrawGlue(board);
+        if (folds)
+            painter.DrawWaste(board);
         yield return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.small_template", ("piece", part.Piece.Name), ("size", job.SizeOf(part))))
         {
             Box = (sheet.Left, sheet.Top, sheet.Width, sheet.Height),
@@ -76,7 +77,7 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
             Hand.Right => job.Words.Say("template.right_hand", ("piece", part.Piece.Name)),
             _ => part.Piece.Name,
         };
-        var cut = job.Words.Say("template.cut_count", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)));
+        var cut = job.Words.Say("template.cut_count", ("count", place.Cut.ToString(CultureInfo.InvariantCulture)));
         yield return new FixedContent(Role.P, [.. Words(room, name, cut, job.SizeOf(part))]);
     }
 
@@ -98,13 +99,13 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
             var y = room.Top + 0.6;
             if (together)
             {
-                foreach (var item in first.At(room.Left, y + first.Ascent, styles.Palette.Text).Concat(second.At(room.Left + first.Width, y + first.Ascent, styles.Palette.Text)))
+                foreach (var item in first.At(room.Left, y + first.Ascent, styles.Palette.Text).Concat(second.GoingOn().At(room.Left + first.Width, y + first.Ascent, styles.Palette.Text)))
                     yield return item;
                 y += leading;
             }
             else
             {
-                var (items, next) = Lines.Put(titles, room.Left, y, leading, styles.Palette.Text);
+                var (items, next) = Lines.Put([.. titles.Select(line => line.GoingOn())], room.Left, y, leading, styles.Palette.Text);
                 foreach (var item in items)
                     yield return item;
                 y = next;

@@ -34,5 +34,5 @@ public sealed record TemplateJob
     internal static string Label(int number) => TemplatePages.LabelPrefix + number.ToString(CultureInfo.InvariantCulture);
 
     // A template is as large as it is in the fit that is drawn. The other fit's sizes are those of another template.
-    internal string SizeOf(Part part) => AlternativeText.SizeText(part.Piece.Sheet, Kit.Ruler);
+    internal string SizeOf(Part part) => Words.Number(LengthFormat.Format(part.Piece.Sheet, Kit.Ruler));
 }

@@ -1,18 +1,38 @@
 using System.Globalization;
+using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Plans.Tiling;
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Styles;
 
 namespace Pattern.Press.Booklets.Templates;
 
 /// <summary>Makes the pages of full-size templates.</summary>
 public static class TemplatePages
 {
-    /// <summary>What the words above a template take, in millimetres; for <see cref="TemplatePage.HeadRoom"/>.</summary>
-    public const double HeadRoom = 19;
+    /// <summary>
+    /// What the marks in the corners take above a template, in millimetres; for <see cref="TemplatePage.HeadRoom"/>.
+    /// </summary>
+    public const double HeadRoom = 4.5;
 
-    /// <summary>What the scale check below a template takes, in millimetres; for <see cref="TemplatePage.FootRoom"/>.</summary>
-    public const double FootRoom = 14;
+    /// <summary>
+    /// What the scale check and the words beside it take below a template, in millimetres; for
+    /// <see cref="TemplatePage.FootRoom"/>. A bar of 2 in stands upright in it.
+    /// </summary>
+    public const double FootRoom = 53;
+
+    /// <summary>
+    /// The least width of what the printer reaches, in millimetres, so that the words have room beside the scale check; for
+    /// <see cref="TemplatePage.LeastWidth"/>.
+    /// </summary>
+    public const double LeastWidth = 106;
+
+    /// <summary>The page that templates of a booklet are laid over.</summary>
+    public static TemplatePage PageOf(PaperSize paper, double margin)
+    {
+        ArgumentNullException.ThrowIfNull(paper);
+        return new TemplatePage(paper.Size.Width.Millimetres, paper.Size.Height.Millimetres, margin, HeadRoom, FootRoom) { LeastWidth = LeastWidth };
+    }
 
     // Before the number of a template page.
     internal const string LabelPrefix = "T";
@@ -25,7 +45,7 @@ public static class TemplatePages
     {
         ArgumentNullException.ThrowIfNull(job);
         var templates = job.Plan.Tiled
-            .Select(plan => (Plan: plan, Seams: Seam.Of(plan, DrawingOf(plan))))
+            .Select(plan => (Plan: plan, Seams: Seam.Of(plan, DrawingOf(plan, job.Styles))))
             .ToArray();
         var joining = new JoiningPages(job, templates).Plan();
         var count = joining.Count + job.Plan.Pages;
@@ -55,13 +75,8 @@ public static class TemplatePages
         int Level() => pages.Count == 0 ? 1 : 2;
     }
 
-    private static Figures.Drafting.Segment[] DrawingOf(TilePlan plan)
-    {
-        var placing = TemplatePainter.PlacingOf(plan.Part.Piece, plan.Turned, 0, 0);
-        return
-        [
-            .. plan.Part.Piece.Folds.Select(fold => placing.Put(fold.From, fold.To)),
-            .. plan.Part.Piece.Cuts.Select(cut => placing.Put(cut.From, cut.To)),
-        ];
-    }
+    private static Figures.Drafting.Segment[] DrawingOf(TilePlan plan, StyleSheet styles) =>
+    [
+        .. TemplatePainter.Lines(plan.Part.Piece, TemplatePainter.PlacingOf(plan.Part.Piece, plan.Turned, 0, 0), styles.Lines).Select(drawn => drawn.Line),
+    ];
 }

@@ -13,73 +13,102 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
     private const double GlueSpacing = 4;
     private const double ShortestWorded = 26;
 
+    // Words along a fold stand apart from the names of panels where they can.
+    private static readonly double[] WordsClear = [0.85, 0.3];
+
+    // What is seen ends where the page ends, but a line along its very edge must not be lost to rounding: sheets are
+    // measured in whole nanometres, lines are not.
+    private readonly Box _seen = shows.Grown(1e-5);
+
     /// <summary>Where a template that may be turned lies when its top-left corner is at a point.</summary>
     public static Placing PlacingOf(Piece piece, bool turned, double x, double y) => new(1, x, y, turned, piece.Sheet.Height.Millimetres);
 
-    // The dash of a curved score, in millimetres; the gap is half as long.
-    private const double CurvedDash = 3;
-
-    /// <summary>Every cut and fold, with the stroke it is drawn with.</summary>
+    /// <summary>Every cut and fold, with the stroke it is drawn with; arcs as chords.</summary>
     public static IEnumerable<(Segment Line, Stroke Stroke)> Lines(Piece piece, Placing placing, LineStyles lines)
     {
-        foreach (var fold in piece.Folds)
+        foreach (var (edge, stroke) in piece.Folds.Select(fold => (fold.Line, StrokeOf(fold, lines))).Concat(piece.Cuts.Select(cut => (cut, lines.CutStroke))))
         {
-            if (fold.Line.IsArc)
-            {
-                // A curved score in dashes of its own, as a dash pattern would start anew on every chord.
-                var own = (fold.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke) with { Dash = [] };
-                foreach (var chord in Shape.Dashed(fold.Line, CurvedDash))
-                    yield return (placing.Put(chord.From, chord.To), own);
-                continue;
-            }
-
-            var line = placing.Put(fold.From, fold.To);
-            yield return (line, DrawingStrokes.ForLength(fold.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke, line.Length));
-        }
-
-        foreach (var cut in piece.Cuts)
-        {
-            var points = Shape.Line(cut);
+            var points = Shape.Line(edge);
             for (var i = 1; i < points.Count; i++)
-                yield return (placing.Put(points[i - 1], points[i]), lines.CutStroke);
+                yield return (placing.Put(points[i - 1], points[i]), stroke);
         }
     }
 
+    /// <summary>Folds and cuts, each ending where the page ends; arcs are drawn as true curves.</summary>
     public void DrawLines(Board board)
     {
-        foreach (var (line, stroke) in Lines(piece, placing, styles.Lines))
+        foreach (var fold in piece.Folds)
+            DrawEdge(board, fold.Line, StrokeOf(fold, styles.Lines));
+        foreach (var cut in piece.Cuts)
+            DrawEdge(board, cut, styles.Lines.CutStroke);
+    }
+
+    private void DrawEdge(Board board, Edge edge, Stroke stroke)
+    {
+        foreach (var seen in Stretches.Within(new Edge(placing.Put(edge.From), placing.Put(edge.To), edge.Bulge), _seen))
         {
-            if (line.Within(shows) is { Length: > 1e-6 } seen)
-                board.Line(seen, stroke);
+            board.Mark(Stretches.Path(seen), stroke);
+            var points = Shape.Line(seen);
+            for (var i = 1; i < points.Count; i++)
+                board.Room.Add(new Segment(points[i - 1], points[i]));
         }
     }
 
     /// <summary>Names panels and folds inside a part of the page that no other page will cover.</summary>
-    public void DrawWords(Board board, Box stays)
+    /// <param name="board">The drawing.</param>
+    /// <param name="stays">What stays in sight when the pages are joined.</param>
+    /// <param name="open">
+    /// Where words may stand beside the template: what stays in sight and the free paper around it.
+    /// </param>
+    /// <param name="leads">
+    /// Whether a panel without room for its name gets it by a line; pages that show less of it leave that to others.
+    /// </param>
+    public void DrawWords(Board board, Box stays, Box open, Func<Panel, bool> leads)
     {
+        var crowded = new List<(Panel Panel, Shape Seen)>();
         foreach (var panel in piece.Panels)
         {
             var shape = Shape.Of(panel.Outline, placing);
-            if (shape.Within(stays) is null)
+            if (shape.Within(stays) is not { } seen)
                 continue;
             if (PanelLabel.Find(board.Room, shape, panel.Kind, styles, false, stays, styles.Scale.Drawing + 2) is { } found)
                 board.Write(found.Label, found.At.X, found.At.Y, styles.Palette.Text);
+            else if (leads(panel))
+                crowded.Add((panel, seen));
         }
 
+        var panels = piece.Panels.Select(panel => Shape.Of(panel.Outline, placing)).ToArray();
+        foreach (var (panel, seen) in crowded)
+            LedLabel.Write(board, panel.Kind, seen, panels, open, styles);
+
         var say = new FoldWords(words, styles);
-        foreach (var fold in piece.Folds)
+        foreach (var fold in piece.Folds.Where(fold => !fold.Line.IsArc))
         {
-            if (placing.Put(fold.From, fold.To).Within(stays) is { Length: > ShortestWorded } seen)
-                AlongLine.Write(board, seen, say.Of(fold), styles, 0, stays);
+            if (placing.Put(fold.From, fold.To).Within(stays) is not { Length: > ShortestWorded } seen)
+                continue;
+            foreach (var clear in WordsClear)
+            {
+                if (AlongLine.Write(board, seen, say.Of(fold), styles, 0, stays, clear))
+                    break;
+            }
         }
     }
+
+    /// <summary>An arrow to the top of a pattern that has one.</summary>
+    public bool DrawTop(Board board, Box within) =>
+        Directions.Draw(board, piece.Panels.Select(panel => Shape.Of(panel.Outline, placing)), within, level: placing.Turned, bothEnds: false, styles);
+
+    /// <summary>An arrow with two heads along the grain, where that matters.</summary>
+    public bool DrawGrain(Board board, Box within) =>
+        Directions.GrainOf(piece) is var grain and not Grain.Any
+        && Directions.Draw(board, piece.Panels.Select(panel => Shape.Of(panel.Outline, placing)), within, level: grain == Grain.Across != placing.Turned, bothEnds: true, styles);
 
     /// <summary>The sides of the sheet where waste is cut off it, so that the template can be laid on the card.</summary>
     public void DrawSheet(Board board)
     {
         foreach (var side in SheetSides())
         {
-            if (side.Within(shows) is { Length: > 1e-6 } seen)
+            if (side.Within(_seen) is { Length: > 1e-6 } seen)
                 board.Line(seen, DrawingStrokes.Sheet(styles.Lines));
         }
     }
@@ -112,6 +141,9 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
                 board.Mark(path, stroke);
         }
     }
+
+    private static Stroke StrokeOf(Fold fold, LineStyles lines) =>
+        DrawingStrokes.ForLength(fold.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke, fold.Line.Length);
 
     private IEnumerable<Segment> SheetSides()
     {

@@ -10,8 +10,8 @@ namespace Pattern.Press.Booklets.Templates;
 internal static class TileMap
 {
     /// <summary>Draws the map with its right top corner at a point; one tile is filled.</summary>
-    /// <returns>How wide it is.</returns>
-    public static double Draw(Board board, TilePlan plan, Tile? filled, double right, double top, double maxWidth, double maxHeight, StyleSheet styles)
+    /// <returns>How wide and high it is.</returns>
+    public static (double Width, double Height) Draw(Board board, TilePlan plan, Tile? filled, double right, double top, double maxWidth, double maxHeight, StyleSheet styles)
     {
         var bounds = Bounds(plan);
         var scale = Math.Min(maxWidth / bounds.Width, maxHeight / bounds.Height);
@@ -34,7 +34,7 @@ internal static class TileMap
             board.Mark(Shape.Of(Put(tile)).Path(), new Stroke(lines.Faded, lines.ThinWidth));
         var placing = TemplatePainter.PlacingOf(plan.Part.Piece, plan.Turned, left - (bounds.Left * scale), top - (bounds.Top * scale)) with { Scale = scale };
         board.Mark(Shape.Of(plan.Part.Piece.Outline, placing).Path(), new Stroke(lines.Cut, lines.ThinWidth * 1.3));
-        return bounds.Width * scale;
+        return (bounds.Width * scale, bounds.Height * scale);
     }
 
     public static Box Bounds(TilePlan plan) => new(

@@ -10,7 +10,7 @@ internal static class TileNames
     private const string MarkAlphabet = "KLMNPRSTUVWXYZ";
 
     /// <summary>A row's letter and a column's number: <c>B2</c>.</summary>
-    public static string Of(Tile tile) => Of(tile.Row, tile.Column);
+    public static string Of(Tile tile) => Row(tile) + Column(tile);
 
     /// <summary>The first and the last tile of a plan: <c>A1–B2</c>.</summary>
     public static string Range(TilePlan plan) => $"{Of(plan.Tiles[0])}–{Of(plan.Tiles[^1])}";
@@ -23,11 +23,15 @@ internal static class TileNames
         return round == 0 ? letter : letter + (round + 1).ToString(CultureInfo.InvariantCulture);
     }
 
-    private static string Of(int row, int column)
+    /// <summary>A tile's row: <c>B</c>.</summary>
+    public static string Row(Tile tile)
     {
         var letters = "";
-        for (var n = row; n >= 0; n = (n / 26) - 1)
+        for (var n = tile.Row; n >= 0; n = (n / 26) - 1)
             letters = (char)('A' + (n % 26)) + letters;
-        return letters + (column + 1).ToString(CultureInfo.InvariantCulture);
+        return letters;
     }
+
+    /// <summary>A tile's column: <c>2</c>.</summary>
+    public static string Column(Tile tile) => (tile.Column + 1).ToString(CultureInfo.InvariantCulture);
 }

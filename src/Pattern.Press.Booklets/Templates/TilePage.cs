@@ -14,43 +14,62 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
 {
     private const double MapWidth = 34;
 
+    // Where there is no room for letters of the usual size.
+    private const double SmallLetter = 7;
+
     // How far beside the seam and along it a mark's letter may stand, the best first.
     private static readonly (double Away, double Along)[] LetterPlaces =
     [
         (4.6, -2.8), (4.6, 2.8), (3.6, -4), (3.6, 4), (2.4, -5.6), (2.4, 5.6), (6, -2.8), (6, 2.8), (6.4, 0), (5, -4.8), (5, 4.8),
+        (2.4, -6.3), (2.4, 6.3), (2, -6.5), (2, 6.5), (7.2, -3), (7.2, 3), (7.6, 0),
+        .. Around(6), .. Around(6.8), .. Around(7.6),
     ];
+
+    private static IEnumerable<(double Away, double Along)> Around(double far) =>
+        Enumerable.Range(-5, 11).OrderBy(Math.Abs).Select(step => (far * Math.Cos(step * Math.PI / 12), far * Math.Sin(step * Math.PI / 12)));
 
     public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
     {
         var frame = new PageFrame(job, plan.Lying);
         var (part, words) = (plan.Part, job.Words);
         var several = plan.Tiles.Count > 1;
-        var width = frame.Right - frame.Left;
         if (several)
         {
             var map = new Board();
-            width -= TileMap.Draw(map, plan, tile, frame.Right, frame.Printable.Top + 0.5, MapWidth, job.Page.HeadRoom - 2.5, job.Styles) + 6;
-            frame.Heading(part.Piece.Name, words.Say("template.tile", ("tile", TileNames.Of(tile)), ("count", Count)), width);
+            var (mapWidth, mapHeight) = TileMap.Draw(map, plan, tile, frame.Right, frame.Top + 0.5, Math.Min(MapWidth, (frame.Right - frame.Left) * 0.36), MapWidth, job.Styles);
+            frame.LeaveRoom(mapWidth + 4, mapHeight + 2);
+            frame.Heading(part.Piece.Name, words.Say("template.tile", ("tile", TileNames.Of(tile)), ("count", Count)));
             frame.Add(new FixedContent(null, map.Items));
         }
         else
         {
-            frame.Heading(part.Piece.Name, words.Say("template.whole"), width);
+            frame.Heading(part.Piece.Name, words.Say("template.whole"));
         }
 
-        frame.Line(
-            words.Say("template.cut", ("count", part.Quantity.ToString(CultureInfo.InvariantCulture)), ("stock", job.StockName(part))) + " " +
-            words.Say(part.Piece.Waste.Count > 0 ? "template.sheet" : "template.size", ("size", job.SizeOf(part))) + " " +
-            words.Say("template.side"),
-            width);
         var mine = seams.Where(seam => seam.First == tile || seam.Second == tile).ToArray();
-        if (mine.Length > 0)
-            frame.Line(string.Join(' ', mine.Select(Joins)), width);
+        if (several)
+            frame.Line(words.Say("template.place", ("row", TileNames.Row(tile)), ("column", TileNames.Column(tile))));
+        foreach (var seam in mine)
+            frame.Line(Joins(seam));
+        frame.Line(Cut());
+        frame.Line(words.Say(part.Piece.Waste.Count > 0 ? "template.sheet" : "template.size", ("size", job.SizeOf(part))));
+        frame.Line(words.Say(part.Kind == PartKind.Mat ? "template.side_mat" : "template.side"));
+        var drawing = Drawing(frame, mine, out var arrows);
+        foreach (var arrow in arrows)
+            frame.Line(arrow);
         frame.Foot(number, count);
-        return frame.Finish([Drawing(frame, mine)], destination, bookmark, level);
+        return frame.Finish([drawing], destination, bookmark, level);
     }
 
     private string Count => plan.Tiles.Count.ToString(CultureInfo.InvariantCulture);
+
+    private string Cut()
+    {
+        var (count, stock) = (plan.Cut.ToString(CultureInfo.InvariantCulture), job.StockName(plan.Part));
+        return job.Plan.Kits > 1
+            ? job.Words.Say("template.cut_kits", ("count", count), ("stock", stock), ("kits", job.Plan.Kits.ToString(CultureInfo.InvariantCulture)))
+            : job.Words.Say("template.cut", ("count", count), ("stock", stock));
+    }
 
     private string Joins(Seam seam)
     {
@@ -62,7 +81,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
             ("marks", AlternativeText.List(job.Words, seam.Marks.Select(mark => mark.Letter))));
     }
 
-    private FixedContent Drawing(PageFrame frame, IReadOnlyList<Seam> mine)
+    private FixedContent Drawing(PageFrame frame, IReadOnlyList<Seam> mine, out IReadOnlyList<string> arrows)
     {
         var styles = job.Styles;
         var piece = plan.Part.Piece;
@@ -73,26 +92,58 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         var board = new Board();
         painter.DrawLines(board);
         painter.DrawSheet(board);
-        var stays = shows;
         foreach (var seam in mine)
-        {
             DrawSeam(board, seam, x, y, frame.Area);
-            if (seam.First == tile)
-                stays = seam.Upright ? stays with { Right = Math.Min(stays.Right, seam.Line.From.X + x) } : stays with { Bottom = Math.Min(stays.Bottom, seam.Line.From.Y + y) };
-        }
+        var stays = Stays(tile).Moved(x, y);
+
+        // Beside the template there is free paper, but not beyond a seam.
+        var open = new Box(
+            mine.Any(seam => seam.Upright && seam.Second == tile) ? stays.Left : frame.Area.Left,
+            mine.Any(seam => !seam.Upright && seam.Second == tile) ? stays.Top : frame.Area.Top,
+            mine.Any(seam => seam.Upright && seam.First == tile) ? stays.Right : frame.Area.Right,
+            mine.Any(seam => !seam.Upright && seam.First == tile) ? stays.Bottom : frame.Area.Bottom);
 
         foreach (var seam in mine)
             WriteLetters(board, seam, x, y, shows);
         foreach (var seam in mine)
             WriteAlong(board, seam, x, y, shows);
-        painter.DrawWords(board, stays);
-        ScaleCheck.Down(board, frame.Area, shows, [.. piece.Panels.Select(panel => Shape.Of(panel.Outline, placing))], styles);
+        arrows = [.. Arrows(painter, board, stays)];
+        painter.DrawWords(board, stays, open, ShowsMostOf);
         painter.DrawGlue(board);
         painter.DrawWaste(board);
         return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.template", ("piece", piece.Name), ("tile", TileNames.Of(tile)), ("count", Count)))
         {
             Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
         };
+    }
+
+    // Where a stock or the folds of a piece have a direction, it is shown and said.
+    private IEnumerable<string> Arrows(TemplatePainter painter, Board board, Box stays)
+    {
+        if (job.Stocks.TryGetValue(plan.Part.Stock, out var stock) && stock.OneWay)
+        {
+            if (painter.DrawTop(board, stays))
+                yield return job.Words.Say("template.top");
+        }
+        else if (painter.DrawGrain(board, stays))
+        {
+            yield return job.Words.Say("template.grain");
+        }
+    }
+
+    // What of a tile stays in sight when all are joined, in the template's millimetres.
+    private Box Stays(Tile which)
+    {
+        var box = new Box(which.X, which.Y, which.X + which.Width, which.Y + which.Height);
+        foreach (var seam in seams.Where(seam => seam.First == which))
+            box = seam.Upright ? box with { Right = Math.Min(box.Right, seam.Line.From.X) } : box with { Bottom = Math.Min(box.Bottom, seam.Line.From.Y) };
+        return box;
+    }
+
+    private bool ShowsMostOf(Panel panel)
+    {
+        var shape = Shape.Of(panel.Outline, TemplatePainter.PlacingOf(plan.Part.Piece, plan.Turned, 0, 0));
+        return plan.Tiles.MaxBy(other => shape.Within(Stays(other))?.Area ?? 0) == tile;
     }
 
     private void DrawSeam(Board board, Seam seam, double x, double y, Box area)
@@ -116,21 +167,17 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         foreach (var mark in seam.Marks)
         {
             var centre = mark.At + new Point(x, y);
-            var label = new Label([mark.Letter], job.Styles.Text.Bold, Math.Max(8, job.Styles.Scale.Drawing + 1), job.Styles.Language);
-            Point? best = null;
-            foreach (var (away, along) in LetterPlaces)
-            {
-                var at = centre + (seam.Upright ? new Point(side * away, along) : new Point(along, side * away));
-                var box = label.BoxAt(at.X, at.Y).Grown(0.2);
-                best ??= at;
-                if (!shows.Holds(box) || !board.Room.IsFree(box))
-                    continue;
-                best = at;
-                break;
-            }
-
-            if (best is { } place)
-                board.Write(label, place.X, place.Y, job.Styles.Palette.Text);
+            (Label Label, Point At, bool Free)[] places =
+            [
+                .. from size in new[] { Math.Max(8, job.Styles.Scale.Drawing + 1), SmallLetter }
+                   let label = new Label([mark.Letter], job.Styles.Text.Bold, size, job.Styles.Language)
+                   from place in LetterPlaces
+                   let at = centre + (seam.Upright ? new Point(side * place.Away, place.Along) : new Point(place.Along, side * place.Away))
+                   let box = label.BoxAt(at.X, at.Y).Grown(0.2)
+                   select (label, at, shows.Holds(box) && board.Room.IsFree(box)),
+            ];
+            var best = places.FirstOrDefault(place => place.Free, places[0]);
+            board.Write(best.Label, best.At.X, best.At.Y, job.Styles.Palette.Text);
         }
     }
 

@@ -50,6 +50,21 @@ internal sealed partial class ThemeMap(YamlMap map, string path, Problems proble
         return least;
     }
 
+    /// <summary>A small number of things; 1 when it is left out.</summary>
+    public int Count(string key, int most)
+    {
+        if (map.Find(key) is not { } item)
+            return 1;
+        if (int.TryParse(item.Scalar, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= 1 && count <= most)
+            return count;
+        problems.Error(item.Place, $"“{item.Scalar}” is not a number for {Full(key)}.", string.Create(CultureInfo.InvariantCulture, $"Write a whole number from 1 to {most}."));
+        return 1;
+    }
+
+    /// <summary>A mapping inside this one that may be left out.</summary>
+    public ThemeMap? InnerIfAny(string key) =>
+        map.Find(key)?.AsMap() is { } inner ? new ThemeMap(inner, path.Length == 0 ? key : path + "." + key, problems) : null;
+
     /// <summary>A colour.</summary>
     public Paint? Paint(string key)
     {

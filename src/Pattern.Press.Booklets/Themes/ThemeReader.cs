@@ -11,6 +11,7 @@ public static class ThemeReader
 {
     private const string FileName = "theme.yaml";
     private const string FontsFolder = "fonts";
+    private const int MostColumns = 3;
     private static readonly string[] Covers = ["plain", "field"];
 
     /// <summary>The names of the themes there are, in alphabetical order.</summary>
@@ -62,6 +63,7 @@ public static class ThemeReader
         var palette = map.Inner("colours", "Give the colours, such as “text: \"#1a1a1a\"”.") is { } c ? Colours(c, problems) : null;
         var spacing = map.Inner("spacing", "Give the margins and distances, such as “top: 22 mm”.") is { } d ? Distances(d) : null;
         var lines = map.Inner("lines", "Give the lines of drawings, such as “cut_width: 0.5 mm”.") is { } l ? Lines(l, problems) : null;
+        var columns = Columns(map.InnerIfAny("columns"));
         var justified = map.YesNo("justified");
         var cover = map.Choice("cover", Covers);
         map.RefuseTheRest();
@@ -76,6 +78,7 @@ public static class ThemeReader
             Palette = palette,
             Spacing = spacing,
             Lines = lines,
+            Columns = columns,
             Justified = justified,
             Cover = cover == "field" ? CoverStyle.Field : CoverStyle.Plain,
             Language = language,
@@ -194,6 +197,18 @@ public static class ThemeReader
         return (text, heading, accent, muted, rule, tint, caution, coverGround, coverText) is ({ } a, { } b, { } c, { } d, { } e, { } f, { } g, { } h, { } i)
             ? new Palette(a.Colour, b.Colour, c.Colour, d.Colour, e.Colour, f.Colour, g.Colour, h.Colour, i.Colour)
             : null;
+    }
+
+    private static ColumnCounts Columns(ThemeMap? map)
+    {
+        if (map is null)
+            return new ColumnCounts(1, 1, 1);
+        var columns = new ColumnCounts(
+            Contents: map.Count("contents", MostColumns),
+            Materials: map.Count("materials", MostColumns),
+            Credits: map.Count("credits", MostColumns));
+        map.RefuseTheRest();
+        return columns;
     }
 
     private static Spacing Distances(ThemeMap map)

@@ -13,14 +13,16 @@ internal static class CheckCommand
     {
         var folder = Shared.Folder();
         var command = new Command("check", "Lists everything that is wrong with a booklet; writes nothing.") { folder };
-        command.SetAction(parsed => Check(parsed.GetValue(folder)!, output, errors));
+        var print = new PrintOptions();
+        print.AddTo(command);
+        command.SetAction(parsed => Check(parsed.GetValue(folder)!, print.Of(parsed), output, errors));
         return command;
     }
 
-    private static int Check(string folder, TextWriter output, TextWriter errors)
+    private static int Check(string folder, BuildOptions options, TextWriter output, TextWriter errors)
     {
         var problems = new Problems();
-        var proven = new BookletPress(Resources.OfProgram).Check(folder, problems);
+        var proven = new BookletPress(Resources.OfProgram).Check(folder, options, problems);
         foreach (var line in proven)
             output.WriteLine(line);
         ProblemReport.Write(problems.All, errors);

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Pattern.Press.Measure;
 
 namespace Pattern.Press.Cli.Commands;
 
@@ -12,41 +11,26 @@ internal static class Shared
         Description = "The booklet's folder: it holds booklet.md and a folder of steps.",
     };
 
-    /// <summary>The papers to print on.</summary>
-    public static Option<PaperSize[]> Paper()
+    /// <summary>The folder to write to.</summary>
+    public static Option<string> Out() => new("--out")
     {
-        var option = new Option<PaperSize[]>("--paper")
-        {
-            Description = $"A paper to print on, instead of those the booklet names; may be given several times. One of {string.Join(", ", PaperSize.All.Select(paper => paper.Id))}.",
-            HelpName = "NAME",
-            AllowMultipleArgumentsPerToken = false,
-            CustomParser = result =>
-            {
-                var papers = new List<PaperSize>();
-                foreach (var token in result.Tokens)
-                {
-                    if (PaperSize.Find(token.Value) is { } paper)
-                    {
-                        if (!papers.Contains(paper))
-                            papers.Add(paper);
-                    }
-                    else
-                    {
-                        result.AddError($"“{token.Value}” is not a paper known here. Write one of {string.Join(", ", PaperSize.All.Select(known => known.Id))}.");
-                    }
-                }
+        Description = "The folder to write to; made if it is not there.",
+        HelpName = "DIR",
+        DefaultValueFactory = _ => "out",
+    };
 
-                return [.. papers];
-            },
-        };
-        option.CompletionSources.Add(_ => PaperSize.All.Select(paper => new System.CommandLine.Completions.CompletionItem(paper.Id)));
-        return option;
+    /// <summary>Says that problems kept anything from being written.</summary>
+    public static int NothingWritten(string name, string folder, TextWriter errors)
+    {
+        errors.WriteLine($"{name}: nothing was written.");
+        return Directory.Exists(folder) || File.Exists(folder) ? ExitCode.ContentHasProblems : ExitCode.CannotReadOrWrite;
     }
 
-    /// <summary>The theme.</summary>
-    public static Option<string?> Theme() => new("--theme")
+    /// <summary>Says that finished files could not be put where they were wanted.</summary>
+    public static int CannotWrite(string folder, Exception problem, TextWriter errors)
     {
-        Description = "A theme, instead of the one the booklet names: handout or market.",
-        HelpName = "NAME",
-    };
+        errors.WriteLine($"{folder}: cannot be written to: {problem.Message}");
+        errors.WriteLine("    Choose another folder with --out, or make room there. Nothing was changed.");
+        return ExitCode.CannotReadOrWrite;
+    }
 }

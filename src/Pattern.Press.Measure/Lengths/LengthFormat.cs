@@ -12,6 +12,9 @@ public static class LengthFormat
     public static string Format(Length length, Ruler ruler) =>
         Number(length, ruler) + (ruler.System == UnitSystem.Metric ? " mm" : " in");
 
+    /// <summary>Both sides of a rectangle, the unit said once: <c>225 × 215 mm</c>.</summary>
+    public static string Format(Size size, Ruler ruler) => $"{Number(size.Width, ruler)} × {Format(size.Height, ruler)}";
+
     /// <summary>
     /// The length in the ruler's units without a symbol: <c>58</c> or <c>2 1/4</c>. What lies off the marks (a caliper, a
     /// paper size) has up to three decimals rather than look as if it were on them: <c>0.325</c> or <c>8.268</c>.

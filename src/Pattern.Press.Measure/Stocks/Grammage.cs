@@ -27,9 +27,18 @@ public readonly partial record struct Grammage(double GramsPerSquareMetre)
     /// <param name="text">What the maker wrote.</param>
     /// <param name="grammage">The grammage, or zero if it could not be read.</param>
     /// <param name="problem">What is wrong and what to write instead; empty when it could be read.</param>
-    public static bool TryParse(string text, out Grammage grammage, out string problem)
+    public static bool TryParse(string text, out Grammage grammage, out string problem) =>
+        TryParse(text, out grammage, out _, out problem);
+
+    /// <summary>Reads the same, and says what stood there when it was a weight in pounds.</summary>
+    /// <param name="text">What the maker wrote.</param>
+    /// <param name="grammage">The grammage, or zero if it could not be read.</param>
+    /// <param name="basis">The weight in pounds, or null if it was written in grams.</param>
+    /// <param name="problem">What is wrong and what to write instead; empty when it could be read.</param>
+    public static bool TryParse(string text, out Grammage grammage, out BasisWeight? basis, out string problem)
     {
         grammage = default;
+        basis = null;
         problem = "";
         var match = Pattern().Match(text.Trim());
         if (!match.Success)
@@ -59,7 +68,8 @@ public readonly partial record struct Grammage(double GramsPerSquareMetre)
             return false;
         }
 
-        grammage = FromBasisWeight(number, sheet);
+        basis = new BasisWeight(number, sheet);
+        grammage = basis.Grammage;
         return true;
     }
 

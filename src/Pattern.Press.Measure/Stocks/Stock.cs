@@ -17,6 +17,26 @@ public sealed record Stock(
     bool CaliperIsEstimate = false,
     bool OneWay = false)
 {
+    /// <summary>What is cut off all round a sheet first, because its edges are not true; 0 or more.</summary>
+    public Length Trim { get; init; }
+
+    /// <summary>Which way its fibres run, if pieces are to follow them; null when it does not matter.</summary>
+    public Grain? Grain { get; init; }
+
+    /// <summary>The weight in pounds that the grammage was worked out from; null when it was given in grams.</summary>
+    public BasisWeight? BasisWeight { get; init; }
+
+    /// <summary>How many sheets are sold together and for how much; null when that is not known.</summary>
+    public Pack? Pack { get; init; }
+
+    /// <summary>
+    /// A sheet as it lies for cutting: the grain, where it matters, runs down, as it does down every piece as drawn.
+    /// </summary>
+    public Size SheetAsCut => Grain == Measure.Grain.Across ? Sheet.Turned : Sheet;
+
+    /// <summary>Whether pieces may be turned by a quarter on the sheet.</summary>
+    public bool MayTurn => !OneWay && Grain is null;
+
     // Common practice, no source: uncoated card and paper run at about 1.3 µm of thickness for each g/m².
     private const decimal MicrometresPerGram = 1.3m;
 

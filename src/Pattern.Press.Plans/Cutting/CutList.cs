@@ -20,8 +20,10 @@ public sealed record CutList(int Kits, IReadOnlyList<CutGroup> Groups)
             kits,
             [.. kit.Parts
                 .GroupBy(part => part.Stock, StringComparer.Ordinal)
-                .Select(group => new CutGroup(group.Key, [.. group.Select(part => Item(part, group, kits))]))]);
+                .Select(group => new CutGroup(group.Key, [.. group.Select(part => Item(part, group, kits) with { Letter = Letters.Of(Index(kit, part)) })]))]);
     }
+
+    private static int Index(Kit kit, Part part) => kit.Parts.TakeWhile(other => other != part).Count();
 
     private static CutItem Item(Part part, IEnumerable<Part> ofStock, int kits)
     {
@@ -44,4 +46,8 @@ public sealed record CutGroup(string Stock, IReadOnlyList<CutItem> Items);
 /// <param name="FaceToFaceWith">
 /// The other hand of a mirrored pair: two sheets laid face to face and cut as one give one of each. Null when there is none.
 /// </param>
-public sealed record CutItem(Part Part, Size Size, int Quantity, Part? FaceToFaceWith);
+public sealed record CutItem(Part Part, Size Size, int Quantity, Part? FaceToFaceWith)
+{
+    /// <summary>Its letter on sheet plans, the same for one kit and for many.</summary>
+    public string Letter { get; init; } = "";
+}

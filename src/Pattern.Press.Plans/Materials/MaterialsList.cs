@@ -26,6 +26,15 @@ public sealed record MaterialsList(
     double GlueLength,
     double? GramsPerKit)
 {
+    // Narrower than this, a mat is held by one strip of tape. Common practice, no source.
+    private static readonly Length OneStrip = Length.FromMillimetres(15);
+
+    /// <summary>
+    /// Adhesive for the mats of all kits, in millimetres: a strip along both long sides of each, one along the middle of a
+    /// narrow one (common practice, no source).
+    /// </summary>
+    public double MatGlueLength { get; private init; }
+
     /// <summary>The list for a number of kits.</summary>
     /// <param name="kit">The parts.</param>
     /// <param name="kits">How many; 1 or more.</param>
@@ -53,8 +62,13 @@ public sealed record MaterialsList(
             Total(PartKind.Piece),
             Total(PartKind.Mat),
             kit.Parts.Sum(part => part.Quantity * GlueOf(part.Piece)) * kits,
-            needs.All(need => need.GramsPerKit is not null) ? needs.Sum(need => need.GramsPerKit) : null);
+            needs.All(need => need.GramsPerKit is not null) ? needs.Sum(need => need.GramsPerKit) : null)
+        {
+            MatGlueLength = kit.Parts.Where(part => part.Kind == PartKind.Mat).Sum(part => part.Quantity * MatGlueOf(part.Piece.Sheet)) * kits,
+        };
     }
+
+    private static double MatGlueOf(Size mat) => mat.Longer.Millimetres * (mat.Shorter < OneStrip ? 1 : 2);
 
     private static double GlueOf(Piece piece) =>
         piece.Folds

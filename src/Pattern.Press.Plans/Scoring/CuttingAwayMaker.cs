@@ -95,7 +95,7 @@ internal static class CuttingAwayMaker
     private static (int Top, int Left, int Bottom, int Right)? Largest(bool[,] whole, List<double> xs, List<double> ys)
     {
         (int, int, int, int)? best = null;
-        var most = 0.0;
+        var (most, widest) = (0.0, 0.0);
         for (var top = 0; top < ys.Count - 1; top++)
         {
             for (var left = 0; left < xs.Count - 1; left++)
@@ -110,8 +110,10 @@ internal static class CuttingAwayMaker
                     if (right < left)
                         break;
                     var area = (ys[bottom + 1] - ys[top]) * (xs[right + 1] - xs[left]);
-                    if (area > most + Near)
-                        (most, best) = (area, (top, left, bottom, right));
+                    // Of two as large the wider one, so that corners that are alike are taken apart alike.
+                    var wide = xs[right + 1] - xs[left];
+                    if (area > most + Near || (area > most - Near && wide > widest + Near))
+                        (most, widest, best) = (area, wide, (top, left, bottom, right));
                 }
             }
         }

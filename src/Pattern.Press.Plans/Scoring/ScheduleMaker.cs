@@ -13,25 +13,13 @@ internal static class ScheduleMaker
             .Where(turn => turn.Marks.Count > 0)
             .OrderByDescending(turn => turn.Length)
             .ToList();
-        var slanted = Joined(piece.Folds.Where(fold => fold.Bulge == 0 && !IsDown(fold) && !IsAcross(fold)));
-        var points = slanted
-            .SelectMany(line => new[] { line.From, line.To })
-            .Distinct()
-            .OrderBy(point => point.Y)
-            .ThenBy(point => point.X)
-            .Select((point, i) => new ScorePoint(Letter(i), point.X, point.Y))
-            .ToList();
-        string LetterOf((Length X, Length Y) point) => points.First(p => p.FromLeft == point.X && p.FromTop == point.Y).Letter;
+        var slanted = SlantedScores.Of(piece);
         return new ScoreSchedule
         {
             Sheet = piece.Sheet,
             Turns = turns,
-            Points = points,
-            Slanted = [.. slanted
-                .Select(line => (From: points.FindIndex(p => p.Letter == LetterOf(line.From)), To: points.FindIndex(p => p.Letter == LetterOf(line.To))))
-                .Select(line => (From: Math.Min(line.From, line.To), To: Math.Max(line.From, line.To)))
-                .Order()
-                .Select(line => new SlantedScore(points[line.From].Letter, points[line.To].Letter))],
+            Points = slanted.Points,
+            Slanted = slanted.Scores,
             CuttingAway = CuttingAwayMaker.Make(piece),
         };
     }
@@ -92,46 +80,4 @@ internal static class ScheduleMaker
     private static bool IsAcross(Fold fold) => Exact(fold.From.Y) == Exact(fold.To.Y);
 
     private static Length Exact(double millimetres) => Length.FromMillimetres(millimetres);
-
-    // Two folds that run on into each other are one stroke of the scoring tool.
-    private static List<((Length X, Length Y) From, (Length X, Length Y) To)> Joined(IEnumerable<Fold> folds)
-    {
-        var lines = folds.Select(fold => new Edge(fold.From, fold.To)).ToList();
-        for (var i = 0; i < lines.Count; i++)
-        {
-            for (var j = i + 1; j < lines.Count; j++)
-            {
-                if (RunOn(lines[i], lines[j]) is not { } joined)
-                    continue;
-                lines[i] = joined;
-                lines.RemoveAt(j);
-                j = i;
-            }
-        }
-
-        return [.. lines.Select(line => ((Exact(line.From.X), Exact(line.From.Y)), (Exact(line.To.X), Exact(line.To.Y))))];
-    }
-
-    private static Edge? RunOn(Edge a, Edge b)
-    {
-        const double Near = 1e-5;
-        foreach (var first in new[] { a, a.Reversed })
-        {
-            foreach (var second in new[] { b, b.Reversed })
-            {
-                if (first.To.DistanceTo(second.From) < Near
-                    && Math.Abs(first.From.DistanceTo(second.To) - first.Chord - second.Chord) < 1e-9
-                    && new Edge(first.From, second.To).DistanceTo(first.To) < Near)
-                {
-                    return new Edge(first.From, second.To);
-                }
-            }
-        }
-
-        return null;
-    }
-
-    // A to Z, then AA, AB and so on.
-    private static string Letter(int index) =>
-        (index >= 26 ? Letter((index / 26) - 1) : "") + (char)('A' + (index % 26));
 }

@@ -20,7 +20,7 @@ public sealed record ScoreSchedule
     /// <summary>Fewest turns of the sheet: at most two, the longer side against the fence first.</summary>
     public required IReadOnlyList<ScoreTurn> Turns { get; init; }
 
-    /// <summary>The points that slanted scores join, in reading order, lettered from A.</summary>
+    /// <summary>The points that slanted scores join, in the order of their letters.</summary>
     public required IReadOnlyList<ScorePoint> Points { get; init; }
 
     /// <summary>Slanted scores.</summary>
@@ -90,12 +90,12 @@ public enum PartialReach
 public sealed record PartialScore(IReadOnlyList<Length> Marks, PartialReach Reach, Length From, Length To);
 
 /// <summary>A point that slanted scores start or end at.</summary>
-/// <param name="Letter">A, B … Z, AA, AB …</param>
+/// <param name="Letter">A, B … without the letters that are taken for figures, then A1, B1 …</param>
 /// <param name="FromLeft">From the left edge of the sheet.</param>
 /// <param name="FromTop">From its top edge.</param>
 public sealed record ScorePoint(string Letter, Length FromLeft, Length FromTop);
 
 /// <summary>A slanted score between two lettered points.</summary>
-/// <param name="From">Its letter.</param>
-/// <param name="To">Its letter, later in the alphabet.</param>
+/// <param name="From">The letter of the end nearer to the middle of the sheet.</param>
+/// <param name="To">The letter of the other end.</param>
 public sealed record SlantedScore(string From, string To);

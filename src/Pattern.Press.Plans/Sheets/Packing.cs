@@ -30,6 +30,9 @@ internal sealed class Packing
         AlwaysDown,
     }
 
+    /// <summary>How many times a rectangle was held against a free part: the measure of the work.</summary>
+    public long Looks { get; private set; }
+
     /// <summary>The sheets begun so far.</summary>
     public List<Part> Sheets { get; } = [];
 
@@ -58,6 +61,7 @@ internal sealed class Packing
     private bool TakeFree(int item, long w, long h)
     {
         var (best, turned, score, tie) = (-1, false, long.MaxValue, long.MaxValue);
+        Looks += _free.Count;
         for (var i = 0; i < _free.Count; i++)
         {
             var part = _free[i].Part;
@@ -100,31 +104,30 @@ internal sealed class Packing
             SplitRule.AlwaysAcross => true,
             _ => false,
         };
-        var piece = across ? CutDown(CutAcross(part, height), width) : CutAcross(CutDown(part, width), height);
+        var piece = across ? CutFree(CutFree(part, false, height), true, width) : CutFree(CutFree(part, true, width), false, height);
         piece.Item = item;
         piece.Turned = turned;
     }
 
-    private Part CutAcross(Part part, long height)
+    /// <summary>Cuts a part in two; what is wanted of it is the first, or the part itself when nothing is left over.</summary>
+    public static Part Cut(Part part, bool down, long at)
     {
-        if (part.Height == height)
+        if (at == (down ? part.Width : part.Height))
             return part;
-        part.Down = false;
-        part.First = new Part(part.Left, part.Top, part.Width, height);
-        part.Second = new Part(part.Left, part.Top + height, part.Width, part.Height - height);
-        _free.Add(new Free(part.Second));
+        part.Down = down;
+        part.First = down ? new Part(part.Left, part.Top, at, part.Height) : new Part(part.Left, part.Top, part.Width, at);
+        part.Second = down
+            ? new Part(part.Left + at, part.Top, part.Width - at, part.Height)
+            : new Part(part.Left, part.Top + at, part.Width, part.Height - at);
         return part.First;
     }
 
-    private Part CutDown(Part part, long width)
+    private Part CutFree(Part part, bool down, long at)
     {
-        if (part.Width == width)
-            return part;
-        part.Down = true;
-        part.First = new Part(part.Left, part.Top, width, part.Height);
-        part.Second = new Part(part.Left + width, part.Top, part.Width - width, part.Height);
-        _free.Add(new Free(part.Second));
-        return part.First;
+        var first = Cut(part, down, at);
+        if (part.Second is { } second)
+            _free.Add(new Free(second));
+        return first;
     }
 
     private static long Area(Part part) => Area(part.Width, part.Height);

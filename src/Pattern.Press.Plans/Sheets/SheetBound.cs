@@ -11,6 +11,7 @@ internal static class SheetBound
     {
         if (items.Count == 0)
             return 0;
+        var kinds = items.GroupBy(item => item).Select(kind => (kind.Key.Width, kind.Key.Height, Count: kind.Count())).ToList();
         var across = Thresholds(items, width, mayTurn, item => item.Width, item => item.Height);
         var down = Thresholds(items, height, mayTurn, item => item.Height, item => item.Width);
         var best = 1;
@@ -19,10 +20,10 @@ internal static class SheetBound
             foreach (var b in down)
             {
                 decimal sum = 0;
-                foreach (var (w, h) in items)
+                foreach (var (w, h, count) in kinds)
                 {
                     var part = Part(w, h, a, b);
-                    sum += mayTurn ? Math.Min(part, Part(h, w, a, b)) : part;
+                    sum += count * (mayTurn ? Math.Min(part, Part(h, w, a, b)) : part);
                 }
 
                 best = Math.Max(best, (int)Math.Ceiling(sum / ((decimal)width * height)));

@@ -42,16 +42,28 @@ public sealed record SheetPlan
     /// <summary>No plan could do with fewer sheets.</summary>
     public required int LeastSheets { get; init; }
 
+    /// <summary>
+    /// The sheets that are cut differently, each with how many are cut like it, in the order of <see cref="Sheets"/>.
+    /// </summary>
+    public IReadOnlyList<(PlannedSheet Sheet, int Count)> Layouts =>
+        [.. Sheets.GroupBy(sheet => sheet.Layout, StringComparer.Ordinal).Select(group => (group.First(), group.Count()))];
+
     /// <summary>The part of all sheets that becomes rectangles, 0 to 1; 0 when there are no sheets.</summary>
     public double Used =>
         Sheets.Count == 0 ? 0 : Sheets.SelectMany(sheet => sheet.Rectangles).Sum(r => r.Size.SquareMillimetres) / (Sheets.Count * Sheet.SquareMillimetres);
 
-    /// <summary>A plan for rectangles from sheets of a stock; they are not turned where the stock has one way up.</summary>
+    /// <summary>
+    /// A plan for rectangles from sheets of a stock: trimmed as the stock asks for unless the options say more, and not
+    /// turned where its print or its grain has a direction.
+    /// </summary>
     public static SheetPlan Make(IReadOnlyList<WantedRectangle> wanted, Stock stock, SheetOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(stock);
         options ??= new SheetOptions();
-        return Make(wanted, stock.Sheet, stock.OneWay ? options with { MayTurn = false } : options);
+        return Make(
+            wanted,
+            stock.SheetAsCut,
+            options with { MayTurn = options.MayTurn && stock.MayTurn, Trim = Length.Max(options.Trim, stock.Trim) });
     }
 
     /// <summary>A plan for rectangles from sheets of one size.</summary>
@@ -78,6 +90,17 @@ public sealed record PlannedSheet(IReadOnlyList<PlacedRectangle> Rectangles, She
 
     /// <summary>Every cut in the order in which a trimmer can make them.</summary>
     public IReadOnlyList<CutNode> InOrder => [.. All(Cuts).OfType<CutNode>().OrderBy(cut => cut.Number)];
+
+    /// <summary>The same cuts, gathered where the trimmer's stop stays where it is.</summary>
+    public IReadOnlyList<CutOperation> Operations => CutOperation.Of(this);
+
+    /// <summary>Alike for sheets that are cut alike into the same rectangles.</summary>
+    internal string Layout => string.Join(';', All(Cuts).Select(node => node switch
+    {
+        CutNode cut => $"{(cut.Down ? 'd' : 'a')}{cut.At.Nanometres}",
+        RectangleNode rectangle => $"{rectangle.Rectangle.Wanted.Name} {rectangle.Rectangle.Size}",
+        _ => "-",
+    }));
 
     private static IEnumerable<SheetNode> Leaves(SheetNode node) => All(node).Where(n => n is not CutNode);
 
@@ -126,7 +149,11 @@ public abstract record SheetNode(SheetArea Area);
 /// <param name="At">Where: from the left edge of the sheet when it runs down, else from its top edge.</param>
 /// <param name="First">The part to the left of the cut or above it.</param>
 /// <param name="Second">The other part.</param>
-public sealed record CutNode(SheetArea Area, int Number, bool Down, Length At, SheetNode First, SheetNode Second) : SheetNode(Area);
+public sealed record CutNode(SheetArea Area, int Number, bool Down, Length At, SheetNode First, SheetNode Second) : SheetNode(Area)
+{
+    /// <summary>How far from the left or the top of the part that is cut: what the stop of a trimmer is set to.</summary>
+    public Length Distance => At - (Down ? Area.Left : Area.Top);
+}
 
 /// <summary>A part that is wanted.</summary>
 /// <param name="Area">Where it is.</param>

@@ -5,12 +5,15 @@ namespace Pattern.Press.Plans.Sheets;
 /// <summary>
 /// Finds a plan with few sheets: rectangles in several orders, each into the free part that suits it best, the rest of
 /// that part cut in one of several ways; then, while the bound is not met, orders that are shuffled a little, keeping what
-/// helps. The search is the same every time.
+/// helps; then, if the rectangles are few, every way there is. Where all quantities have a common part, as they do for
+/// several kits, the same is tried for that part over and over, because sheets that are all cut alike are less work. The
+/// search is the same every time.
 /// </summary>
 internal static class SheetPlanner
 {
-    // Work is counted in rectangles tried against free parts, so that the effort is the same on any machine.
+    // Work is counted in looks at free parts, so that the effort is the same on any machine.
     private const int ShuffleWork = 20_000;
+    private const long MostLooks = 400_000;
 
     public static SheetPlan Make(IReadOnlyList<WantedRectangle> wanted, Size sheet, SheetOptions options)
     {
@@ -26,23 +29,54 @@ internal static class SheetPlanner
         }
 
         var tooLarge = wanted.Where(rectangle => !Fits(rectangle.Size, room, options)).Select(rectangle => Misfit(rectangle, room, options)).ToList();
-        var all = wanted
-            .Where(rectangle => Fits(rectangle.Size, room, options))
-            .SelectMany(rectangle => Enumerable.Repeat(rectangle, rectangle.Quantity))
-            .ToList();
-        var items = all.Select(rectangle => (rectangle.Size.Width.Nanometres, rectangle.Size.Height.Nanometres)).ToList();
-        var bound = SheetBound.Of(items, room.Width.Nanometres, room.Height.Nanometres, options.MayTurn);
+        var fitting = wanted.Where(rectangle => Fits(rectangle.Size, room, options)).ToList();
+        var (parts, least) = Fewest(fitting, room, options.MayTurn);
         return new SheetPlan
         {
             Sheet = sheet,
             Options = options,
             TooLarge = tooLarge,
-            LeastSheets = bound,
-            Sheets = [.. Search(items, room, options.MayTurn, bound)
-                .OrderByDescending(Used)
-                .Select(part => new SheetTree(all, sheet, options.Trim).Planned(part))],
+            LeastSheets = least,
+            Sheets = [.. parts.OrderByDescending(part => Used(part.Part)).Select(part => new SheetTree(part.Items, sheet, options.Trim).Planned(part.Part))],
         };
     }
+
+    private static (List<(Packing.Part Part, IReadOnlyList<WantedRectangle> Items)> Parts, int Least) Fewest(List<WantedRectangle> wanted, Size room, bool mayTurn)
+    {
+        if (wanted.Count == 0)
+            return ([], 0);
+        var (width, height) = (room.Width.Nanometres, room.Height.Nanometres);
+        var bound = SheetBound.Of(Sides(Repeated(wanted, 1)), width, height, mayTurn);
+        var common = wanted.Select(rectangle => rectangle.Quantity).Aggregate(CommonDivisor);
+        (List<Packing.Part> Sheets, IReadOnlyList<WantedRectangle> Items, int Times)? best = null;
+        var ways = Enumerable.Range(1, common).Where(times => common % times == 0).Reverse().ToList();
+        foreach (var times in ways)
+        {
+            var items = Repeated(wanted, times);
+            var sides = Sides(items);
+            var part = times == 1 ? bound : SheetBound.Of(sides, width, height, mayTurn);
+            if (best is { } found && part * times >= found.Sheets.Count * found.Times)
+                continue;
+            var sheets = Search(sides, room, mayTurn, part, MostLooks / ways.Count, out var proven);
+            if (best is null || sheets.Count * times < best.Value.Sheets.Count * best.Value.Times)
+                best = (sheets, items, times);
+            if (proven && times == 1)
+                bound = sheets.Count;
+            if (best.Value.Sheets.Count * best.Value.Times <= bound)
+                break;
+        }
+
+        var (chosen, named, repeats) = best!.Value;
+        return ([.. chosen.SelectMany(part => Enumerable.Repeat((part, named), repeats))], bound);
+    }
+
+    private static IReadOnlyList<WantedRectangle> Repeated(List<WantedRectangle> wanted, int times) =>
+        [.. wanted.SelectMany(rectangle => Enumerable.Repeat(rectangle, rectangle.Quantity / times))];
+
+    private static List<(long Width, long Height)> Sides(IReadOnlyList<WantedRectangle> items) =>
+        [.. items.Select(rectangle => (rectangle.Size.Width.Nanometres, rectangle.Size.Height.Nanometres))];
+
+    private static int CommonDivisor(int a, int b) => b == 0 ? a : CommonDivisor(b, a % b);
 
     private static bool Fits(Size size, Size room, SheetOptions options) =>
         (size.Width <= room.Width && size.Height <= room.Height)
@@ -62,24 +96,35 @@ internal static class SheetPlanner
 
     private static Length Over(Length side, Length room) => Length.Max(side - room, Length.Zero);
 
-    private static List<Packing.Part> Search(List<(long Width, long Height)> items, Size room, bool mayTurn, int bound)
+    private static List<Packing.Part> Search(List<(long Width, long Height)> items, Size room, bool mayTurn, int bound, long mostLooks, out bool proven)
     {
-        if (items.Count == 0)
-            return [];
         var (width, height) = (room.Width.Nanometres, room.Height.Nanometres);
         List<Packing.Part>? best = null;
         var bestScore = (Sheets: int.MaxValue, Spread: double.MaxValue);
         (int[] Order, Packing.FitRule Fit, Packing.SplitRule Split) way = ([], default, default);
+        var looks = 0L;
         bool Try(int[] order, Packing.FitRule fit, Packing.SplitRule split)
         {
+            if (looks > mostLooks)
+                return false;
             var packing = new Packing(width, height, mayTurn, fit, split);
             packing.Take(items, order, bestScore.Sheets);
-            if (packing.Sheets.Count == 0)
+            looks += packing.Looks;
+            if (packing.Sheets.Count == 0 || !Keep(packing.Sheets))
                 return false;
-            var score = (packing.Sheets.Count, Spread(packing.Sheets));
+            way = (order, fit, split);
+            return true;
+        }
+
+        // Once there can be no fewer sheets, the plan that is the least work to follow is the best.
+        bool Keep(List<Packing.Part> sheets)
+        {
+            if (sheets.Count > bestScore.Sheets)
+                return false;
+            var score = (sheets.Count, sheets.Count == bound ? sheets.Sum(Settings) : Spread(sheets));
             if (score.CompareTo(bestScore) >= 0)
                 return false;
-            (best, bestScore, way) = (packing.Sheets, score, (order, fit, split));
+            (best, bestScore) = (sheets, score);
             return true;
         }
 
@@ -89,6 +134,15 @@ internal static class SheetPlanner
             {
                 foreach (var split in Enum.GetValues<Packing.SplitRule>())
                     Try(order, fit, split);
+            }
+        }
+
+        foreach (var lie in mayTurn ? Enum.GetValues<ShelfPacking.Lie>() : [ShelfPacking.Lie.AsDrawn])
+        {
+            foreach (var (mixed, columns) in new[] { (false, false), (false, true), (true, false), (true, true) })
+            {
+                if (ShelfPacking.Fill(items, width, height, lie, mixed, columns) is { } rows)
+                    Keep(rows);
             }
         }
 
@@ -113,6 +167,14 @@ internal static class SheetPlanner
             Try(order, fit, split);
         }
 
+        proven = bestScore.Sheets == bound;
+        if (!proven && ExactPacking.Fewest(items, width, height, mayTurn) is { } exact)
+        {
+            proven = true;
+            if (exact.Count < bestScore.Sheets)
+                best = exact;
+        }
+
         return best!;
     }
 
@@ -126,7 +188,7 @@ internal static class SheetPlanner
         order[to] = item;
     }
 
-    // Of two plans with as many sheets the one with an emptier sheet is nearer to doing without it, and its offcut is of
+    // While fewer sheets may be possible: of two plans with as many sheets the one with an emptier sheet is nearer to doing without it, and its offcut is of
     // more use.
     private static double Spread(List<Packing.Part> sheets)
     {
@@ -138,6 +200,25 @@ internal static class SheetPlanner
         }
 
         return sum;
+    }
+
+    // How often the stop of the trimmer is set for a part: cuts in a row that part off the same count once.
+    private static int Settings(Packing.Part part)
+    {
+        var settings = 0;
+        Packing.Part? before = null;
+        for (var rest = part; rest.First is { } first; rest = rest.Second!)
+        {
+            if (before is null || !Alike(before, first))
+                settings += 1 + Settings(first);
+            before = first;
+        }
+
+        return settings;
+
+        static bool Alike(Packing.Part one, Packing.Part other) =>
+            one.Width == other.Width && one.Height == other.Height && one.First is null == other.First is null
+            && (one.First is null || (one.Down == other.Down && Alike(one.First, other.First!) && Alike(one.Second!, other.Second!)));
     }
 
     private static double Used(Packing.Part part) =>

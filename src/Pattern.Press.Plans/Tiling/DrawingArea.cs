@@ -19,11 +19,24 @@ internal sealed record DrawingArea(bool Lying, Point Corner, double Width, doubl
     {
         ArgumentNullException.ThrowIfNull(page);
         ArgumentOutOfRangeException.ThrowIfNegative(lap);
-        var all = new[] { Of(page, lying: false), Of(page, lying: true) };
-        var usable = all.Where(area => area.Shorter >= LeastSide).ToList();
+        var all = new[] { false, true }.Select(lying => (Area: Of(page, lying), Room: page.Printable(lying).Width)).ToList();
+        if (all.TrueForAll(one => one.Room < page.LeastWidth - 1e-9))
+        {
+            var widest = all.Max(one => one.Room);
+            throw new TilePlanException(
+                TilePlanProblem.PageTooNarrow,
+                widest,
+                page.LeastWidth,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Margins leave {Math.Max(0, widest):0.#} mm of the page's width; what each page says needs {page.LeastWidth:0} mm."));
+        }
+
+        var wide = all.Where(one => one.Room >= page.LeastWidth - 1e-9).Select(one => one.Area).ToList();
+        var usable = wide.Where(area => area.Shorter >= LeastSide).ToList();
         if (usable.Count == 0)
         {
-            var best = all.MaxBy(area => area.Shorter)!;
+            var best = wide.MaxBy(area => area.Shorter)!;
             throw new TilePlanException(
                 TilePlanProblem.AreaTooSmall,
                 best.Shorter,
@@ -53,12 +66,8 @@ internal sealed record DrawingArea(bool Lying, Point Corner, double Width, doubl
     /// <summary>The area of a page laid one way.</summary>
     public static DrawingArea Of(TemplatePage page, bool lying)
     {
-        var (width, height) = lying ? (page.Height, page.Width) : (page.Width, page.Height);
-        return new DrawingArea(
-            lying,
-            new Point(page.Margin, page.Margin + page.HeadRoom),
-            width - (2 * page.Margin),
-            height - (2 * page.Margin) - page.HeadRoom - page.FootRoom);
+        var area = page.Drawing(lying);
+        return new DrawingArea(lying, new Point(area.Left, area.Top), area.Width, area.Height);
     }
 
     private double Shorter => Math.Min(Width, Height);

@@ -12,12 +12,15 @@ public sealed record SharedPage(bool Lying, IReadOnlyList<SharedPlace> Places)
 }
 
 /// <summary>A small template's place on a shared page.</summary>
-/// <param name="Part">What is drawn, once, however many are cut.</param>
+/// <param name="Part">What is drawn; on as many places as there are kits where that saves paper, else on one.</param>
 /// <param name="Turned">Whether it is turned clockwise by a quarter.</param>
 /// <param name="PageX">The left of its sheet on the page, in millimetres.</param>
 /// <param name="PageY">The top of its sheet on the page, in millimetres.</param>
 public sealed record SharedPlace(Part Part, bool Turned, double PageX, double PageY)
 {
+    /// <summary>How many are cut from the template in this place: a kit's, or those of several kits.</summary>
+    public int Cut { get; init; } = Part.Quantity;
+
     /// <summary>What is kept free below the template for its words; empty when no room was asked for.</summary>
     public LabelPlace Label { get; init; }
 }

@@ -7,288 +7,203 @@ namespace Pattern.Press.Plans.Tiling;
 /// also be printed on the stock itself.
 /// </summary>
 /// <remarks>
-/// Rows are filled first fit, tallest first: a mirrored pair stays together, and what is short may stand below another in
-/// the same row. Several orders and turnings are tried with the page upright and lying, and each stock's last page may lie
-/// the other way.
+/// A mirrored pair stays together. Rows are filled first fit, and what is short may stand below another in the same row.
+/// Several orders and turnings are tried with pages upright and lying. Where none of them reaches the bound, pages are filled
+/// without rows too, in those orders and then in orders by lot, always the same ones.
 /// </remarks>
 public static class SharedPagePlanner
 {
     /// <summary>The least room between two templates that scissors can pass through, in millimetres (common practice, no source).</summary>
     public const double LeastGap = 6;
 
-    /// <summary>The pages.</summary>
-    /// <param name="parts">What is drawn, each once.</param>
-    /// <param name="page">The page.</param>
-    /// <param name="gap">Between templates, in millimetres; at least <see cref="LeastGap"/>.</param>
-    /// <param name="label">The room for each template's label.</param>
-    /// <exception cref="TilePlanException">The page leaves no usable area.</exception>
-    public static SharedPages Plan(IReadOnlyList<Part> parts, TemplatePage page, double gap = LeastGap, LabelRoom label = default)
-    {
-        ArgumentNullException.ThrowIfNull(parts);
-        ArgumentNullException.ThrowIfNull(page);
-        ArgumentOutOfRangeException.ThrowIfLessThan(gap, LeastGap);
-        ArgumentOutOfRangeException.ThrowIfNegative(label.Width);
-        ArgumentOutOfRangeException.ThrowIfNegative(label.Height);
-        var areas = DrawingArea.Of(page, lap: 0);
-        var tooLarge = parts.Where(part => !areas.Any(area => Slot.Ways(part, label).Any(slot => slot.Fits(area)))).ToList();
-        var pages = new List<SharedPage>();
-        var least = 0;
-        foreach (var stock in parts.Except(tooLarge).GroupBy(part => part.Stock, StringComparer.Ordinal))
-        {
-            var ofStock = stock.ToList();
-            pages.AddRange(OneStock(ofStock, areas, gap, label));
-            least += Bound(ofStock, areas, gap, label);
-        }
+    // More find little and take time.
+    private const int MostTries = 120;
+    private const int MostBlocksTried = 6000;
+    private const int MostBlocksDense = 150;
 
-        return new SharedPages(pages, least, tooLarge);
-    }
-
-    /// <summary>Whether a template with its label goes on a page at all.</summary>
-    internal static bool Fits(Part part, TemplatePage page, LabelRoom label) =>
-        DrawingArea.Of(page, lap: 0).Any(area => Slot.Ways(part, label).Any(slot => slot.Fits(area)));
-
-    private static List<SharedPage> OneStock(List<Part> parts, IReadOnlyList<DrawingArea> areas, double gap, LabelRoom label)
-    {
-        var best = new List<SharedPage>();
-        var used = double.PositiveInfinity;
-        foreach (var area in areas)
-        {
-            foreach (var turning in Enum.GetValues<Turning>())
-            {
-                foreach (var order in Orders)
-                {
-                    var blocks = Blocks(parts, area, turning, gap, label);
-                    if (blocks is null)
-                        continue;
-                    var sheets = Fill([.. blocks.OrderByDescending(order)], area, gap);
-                    if (best.Count > 0 && (sheets.Count > best.Count || (sheets.Count == best.Count && sheets[^1].Height(gap) >= used - 1e-6)))
-                        continue;
-                    used = sheets[^1].Height(gap);
-                    best = [.. sheets.Select(sheet => sheet.Set(area, gap))];
-                }
-            }
-        }
-
-        return best.Count > 0 ? best : OnePageEach(parts, areas, gap, label);
-    }
-
-    // Some fit only an upright page and some only a lying one.
-    private static List<SharedPage> OnePageEach(List<Part> parts, IReadOnlyList<DrawingArea> areas, double gap, LabelRoom label)
-    {
-        var pages = new List<SharedPage>();
-        var rest = parts;
-        foreach (var area in areas)
-        {
-            var here = rest.Where(part => Slot.Ways(part, label).Any(slot => slot.Fits(area))).ToList();
-            rest = [.. rest.Except(here)];
-            if (here.Count > 0)
-                pages.AddRange(OneStock(here, [area], gap, label));
-        }
-
-        return pages;
-    }
-
-    private static readonly Func<Block, double>[] Orders =
+    private static readonly Func<SharedBlock, double>[] Orders =
     [
         block => block.Height,
         block => block.Width,
         block => block.Width * block.Height,
     ];
 
-    // Mirrored pairs are blocks of two, side by side or, where the page is too narrow, one below the other.
-    private static List<Block>? Blocks(List<Part> parts, DrawingArea area, Turning turning, double gap, LabelRoom label)
-    {
-        var blocks = new List<Block>();
-        var done = new HashSet<Part>();
-        foreach (var part in parts)
-        {
-            if (!done.Add(part))
-                continue;
-            var other = part.Hand == Hand.Either
-                ? null
-                : parts.FirstOrDefault(p => !done.Contains(p) && p.Hand != Hand.Either && p.Hand != part.Hand && p.Piece.Sheet == part.Piece.Sheet && p.For == part.For);
-            if (other is not null)
-                done.Add(other);
-            var fitting = Slot.Ways(part, label).Where(slot => slot.Fits(area)).ToList();
-            if (fitting.Count == 0)
-                return null;
-            IReadOnlyList<Slot> preferred = turning switch
-            {
-                Turning.AsDrawn => fitting,
-                Turning.Flat => [.. fitting.OrderBy(s => s.Height)],
-                _ => [.. fitting.OrderByDescending(s => s.Height)],
-            };
-            if (other is null)
-                blocks.Add(new Block([(preferred[0], 0, 0)]));
-            else
-                blocks.AddRange(Pair(preferred, other, area, gap));
-        }
-
-        return blocks;
-    }
-
-    private static IEnumerable<Block> Pair(IReadOnlyList<Slot> preferred, Part other, DrawingArea area, double gap)
-    {
-        foreach (var slot in preferred)
-        {
-            var twin = slot with { Part = other };
-            var beside = new Block([(slot, 0, 0), (twin, slot.Width + gap, 0)]);
-            var below = new Block([(slot, 0, 0), (twin, 0, slot.Height + gap)]);
-            if (beside.Fits(area) || below.Fits(area))
-                return [beside.Fits(area) ? beside : below];
-        }
-
-        return [new Block([(preferred[0], 0, 0)]), new Block([(preferred[0] with { Part = other }, 0, 0)])];
-    }
-
-    private static List<SheetOfRows> Fill(List<Block> blocks, DrawingArea area, double gap)
-    {
-        var sheets = new List<SheetOfRows>();
-        foreach (var block in blocks)
-        {
-            if (sheets.Any(sheet => sheet.TakeInRow(block, area, gap)) || sheets.Any(sheet => sheet.TakeNewRow(block, area, gap)))
-                continue;
-            var fresh = new SheetOfRows();
-            fresh.TakeNewRow(block, area, gap);
-            sheets.Add(fresh);
-        }
-
-        return sheets;
-    }
-
-    // Each template takes at least itself, its label and a gap to two sides, of an area that is a gap larger each way.
-    private static int Bound(List<Part> parts, IReadOnlyList<DrawingArea> areas, double gap, LabelRoom label)
-    {
-        var page = areas.Max(area => (area.Width + gap) * (area.Height + gap));
-        var all = parts.Sum(part => Slot.Ways(part, label).Min(slot => (slot.Width + gap) * (slot.Height + gap)));
-        var byArea = (int)Math.Ceiling((all / page) - 1e-9);
-
-        // No two of those that are longer than half a page both ways, however turned, can share a page.
-        var longest = areas.Max(area => Math.Max(area.Width, area.Height));
-        var large = parts.Count(part => Slot.Ways(part, label).All(slot => (2 * Math.Min(slot.Width, slot.Height)) + gap > longest));
-        return Math.Max(1, Math.Max(byArea, large));
-    }
-
     private enum Turning
     {
         AsDrawn,
         Flat,
         Tall,
+        ByLot,
     }
 
-    private sealed record Slot(Part Part, bool Turned, double PartWidth, double PartHeight, LabelRoom Label)
+    /// <summary>The pages.</summary>
+    /// <param name="parts">What is drawn, each as often as it is in the list.</param>
+    /// <param name="page">The page.</param>
+    /// <param name="options">The gap, at least <see cref="LeastGap"/>, the room for labels, and which stocks have a right way up.</param>
+    /// <exception cref="TilePlanException">The page leaves no usable area.</exception>
+    public static SharedPages Plan(IReadOnlyList<Part> parts, TemplatePage page, TemplateOptions options)
     {
-        public double Width => Math.Max(PartWidth, Label.Width);
-
-        public double Height => PartHeight + Label.Height;
-
-        public bool Fits(DrawingArea area) => Width <= area.Width + 1e-9 && Height <= area.Height + 1e-9;
-
-        public static IReadOnlyList<Slot> Ways(Part part, LabelRoom label)
+        ArgumentNullException.ThrowIfNull(parts);
+        ArgumentNullException.ThrowIfNull(page);
+        ArgumentNullException.ThrowIfNull(options);
+        ArgumentOutOfRangeException.ThrowIfLessThan(options.Gap, LeastGap, nameof(options));
+        ArgumentOutOfRangeException.ThrowIfNegative(options.Label.Width, nameof(options));
+        ArgumentOutOfRangeException.ThrowIfNegative(options.Label.Height, nameof(options));
+        var areas = DrawingArea.Of(page, lap: 0);
+        var (fitting, tooLarge) = (new List<Part>(), new List<Part>());
+        foreach (var part in parts)
+            (Fits(part, areas, options) ? fitting : tooLarge).Add(part);
+        var pages = new List<SharedPage>();
+        var least = 0;
+        foreach (var stock in fitting.GroupBy(part => part.Stock, StringComparer.Ordinal))
         {
-            var (width, height) = (part.Piece.Sheet.Width.Millimetres, part.Piece.Sheet.Height.Millimetres);
-            return width == height
-                ? [new Slot(part, false, width, height, label)]
-                : [new Slot(part, false, width, height, label), new Slot(part, true, height, width, label)];
+            var ofStock = new OneStock([.. stock], areas, options);
+            pages.AddRange(ofStock.Plan());
+            least += ofStock.Bound;
         }
+
+        return new SharedPages(pages, least, tooLarge);
     }
 
-    private sealed record Block(IReadOnlyList<(Slot Slot, double X, double Y)> Slots)
+    /// <summary>Whether a template with its label goes on a page at all.</summary>
+    internal static bool Fits(Part part, TemplatePage page, TemplateOptions options) =>
+        Fits(part, DrawingArea.Of(page, lap: 0), options);
+
+    private static bool Fits(Part part, IReadOnlyList<DrawingArea> areas, TemplateOptions options) =>
+        areas.Any(area => SharedSlot.Ways(part, options).Any(slot => slot.Fits(area)));
+
+    private sealed class OneStock
     {
-        public double Width { get; } = Slots.Max(s => s.X + s.Slot.Width);
+        private readonly List<(Part Part, IReadOnlyList<SharedSlot> Ways)> _templates;
+        private readonly IReadOnlyList<DrawingArea> _areas;
+        private readonly double _gap;
+        private readonly Random _lot = new(1);
 
-        public double Height { get; } = Slots.Max(s => s.Y + s.Slot.Height);
-
-        public bool Fits(DrawingArea area) => Width <= area.Width + 1e-9 && Height <= area.Height + 1e-9;
-    }
-
-    // A row is a line of columns; blocks in a column stand below each other.
-    private sealed class SheetOfRows
-    {
-        private readonly List<Row> _rows = [];
-
-        public double Height(double gap) => _rows.Sum(row => row.Height) + ((_rows.Count - 1) * gap);
-
-        public bool TakeInRow(Block block, DrawingArea area, double gap)
+        public OneStock(IReadOnlyList<Part> parts, IReadOnlyList<DrawingArea> areas, TemplateOptions options)
         {
-            foreach (var row in _rows)
+            _areas = areas;
+            _gap = options.Gap;
+            _templates =
+            [
+                .. parts.Select(part => (part, (IReadOnlyList<SharedSlot>)
+                    [.. SharedSlot.Ways(part, options).Where(slot => areas.Any(slot.Fits))])),
+            ];
+            Bound = SharedBound.Of([.. _templates.Select(template => template.Ways)], areas, _gap);
+        }
+
+        public int Bound { get; }
+
+        public IReadOnlyList<SharedPage> Plan()
+        {
+            List<ISharedSheet>? best = null;
+            foreach (var dense in new[] { false, true })
             {
-                if (block.Height > row.Height + 1e-9)
-                    continue;
-                foreach (var column in row.Columns)
+                foreach (var areas in _areas.Count > 1 ? new[] { _areas, [.. _areas.Reverse()] } : [_areas])
                 {
-                    if (block.Width > column.Width + 1e-9 || column.Height + gap + block.Height > row.Height + 1e-9)
-                        continue;
-                    column.Blocks.Add((block, column.Height + gap));
-                    column.Height += gap + block.Height;
-                    return true;
-                }
-
-                if (row.Width(gap) + gap + block.Width > area.Width + 1e-9)
-                    continue;
-                row.Columns.Add(new Column(block));
-                return true;
-            }
-
-            return false;
-        }
-
-        public bool TakeNewRow(Block block, DrawingArea area, double gap)
-        {
-            if ((_rows.Count > 0 ? Height(gap) + gap : 0) + block.Height > area.Height + 1e-9)
-                return false;
-            _rows.Add(new Row(block));
-            return true;
-        }
-
-        // Centred as a whole, so that the page has even edges.
-        public SharedPage Set(DrawingArea area, double gap)
-        {
-            var places = new List<SharedPlace>();
-            var left = area.Corner.X + ((area.Width - _rows.Max(row => row.Width(gap))) / 2);
-            var y = area.Corner.Y + ((area.Height - Height(gap)) / 2);
-            foreach (var row in _rows)
-            {
-                var x = left;
-                foreach (var column in row.Columns)
-                {
-                    foreach (var (block, down) in column.Blocks)
+                    foreach (var turning in new[] { Turning.AsDrawn, Turning.Flat, Turning.Tall })
                     {
-                        foreach (var (slot, dx, dy) in block.Slots)
-                        {
-                            var (px, py) = (x + dx, y + down + dy);
-                            places.Add(new SharedPlace(slot.Part, slot.Turned, px, py)
-                            {
-                                Label = new LabelPlace(px, py + slot.PartHeight, slot.Width, slot.Label.Height),
-                            });
-                        }
+                        foreach (var order in Orders)
+                            best = Better(best, Fill(Blocks(areas, turning).OrderByDescending(order), areas, dense));
                     }
-
-                    x += column.Width + gap;
                 }
 
-                y += row.Height + gap;
+                if (best!.Count == Bound || _templates.Count > MostBlocksDense)
+                    break;
             }
 
-            return new SharedPage(area.Lying, places);
+            var tries = Math.Min(MostTries, MostBlocksTried / _templates.Count);
+            for (var i = 0; i < tries && best!.Count > Bound; i++)
+            {
+                IReadOnlyList<DrawingArea> areas = _lot.Next(2) == 0 ? _areas : [.. _areas.Reverse()];
+
+                // Large ones still come early, or they find no place.
+                best = Better(best, Fill(Blocks(areas, Turning.ByLot).OrderByDescending(block => block.Width * block.Height * (0.4 + _lot.NextDouble())), areas, dense: _templates.Count <= MostBlocksDense && i % 3 > 0));
+            }
+
+            return [.. best!.Select(sheet => sheet.Set())];
         }
-    }
 
-    private sealed class Row(Block first)
-    {
-        public double Height { get; } = first.Height;
+        // Of as many pages in rows, those whose last one is emptiest; without rows only for fewer pages.
+        private static List<ISharedSheet> Better(List<ISharedSheet>? best, List<ISharedSheet> next) =>
+            best is null || next.Count < best.Count || (next.Count == best.Count && next[0] is RowSheet && next[^1].Height < best[^1].Height - 1e-6) ? next : best;
 
-        public List<Column> Columns { get; } = [new Column(first)];
+        private List<ISharedSheet> Fill(IEnumerable<SharedBlock> blocks, IReadOnlyList<DrawingArea> areas, bool dense)
+        {
+            var sheets = new List<ISharedSheet>();
+            foreach (var block in blocks)
+            {
+                if (sheets.Exists(sheet => sheet.TakeAmong(block)) || sheets.Exists(sheet => sheet.Take(block)))
+                    continue;
+                var area = areas.First(block.Fits);
+                ISharedSheet fresh = dense ? new DenseSheet(area, _gap) : new RowSheet(area, _gap);
+                fresh.Take(block);
+                sheets.Add(fresh);
+            }
 
-        public double Width(double gap) => Columns.Sum(column => column.Width) + ((Columns.Count - 1) * gap);
-    }
+            return sheets;
+        }
 
-    private sealed class Column(Block first)
-    {
-        public double Width { get; } = first.Width;
+        // Mirrored pairs are blocks of two, side by side or, where the page is too narrow, one below the other.
+        private List<SharedBlock> Blocks(IReadOnlyList<DrawingArea> areas, Turning turning)
+        {
+            var blocks = new List<SharedBlock>();
+            var done = new bool[_templates.Count];
+            for (var i = 0; i < _templates.Count; i++)
+            {
+                if (done[i])
+                    continue;
+                var (part, ways) = _templates[i];
+                var preferred = Preferred(ways, areas, turning);
+                var other = part.Hand == Hand.Either ? -1 : Other(i, done);
+                if (other < 0)
+                {
+                    blocks.Add(new SharedBlock([(preferred[0], 0, 0)]));
+                    continue;
+                }
 
-        public double Height { get; set; } = first.Height;
+                done[other] = true;
+                blocks.AddRange(Pair(preferred, _templates[other].Part, areas));
+            }
 
-        public List<(Block Block, double Down)> Blocks { get; } = [(first, 0)];
+            return blocks;
+        }
+
+        private IReadOnlyList<SharedSlot> Preferred(IReadOnlyList<SharedSlot> ways, IReadOnlyList<DrawingArea> areas, Turning turning) => turning switch
+        {
+            Turning.Flat => [.. ways.OrderBy(slot => slot.Height)],
+            Turning.Tall => [.. ways.OrderByDescending(slot => slot.Height)],
+            Turning.ByLot => _lot.Next(2) == 0 ? ways : [.. ways.Reverse()],
+            _ => [.. ways.OrderByDescending(slot => slot.Fits(areas[0]))],
+        };
+
+        // The next of the other hand and the same size; one for the same faces, if there is such a one.
+        private int Other(int index, bool[] done)
+        {
+            var one = _templates[index].Part;
+            var others = Enumerable.Range(index + 1, _templates.Count - index - 1)
+                .Where(k => !done[k] && _templates[k].Part is { Hand: not Hand.Either } other && other.Hand != one.Hand && other.Piece.Sheet == one.Piece.Sheet)
+                .ToList();
+            var same = others.FindIndex(k => _templates[k].Part.For == one.For);
+            return others.Count == 0 ? -1 : others[Math.Max(0, same)];
+        }
+
+        private IEnumerable<SharedBlock> Pair(IReadOnlyList<SharedSlot> preferred, Part other, IReadOnlyList<DrawingArea> areas)
+        {
+            foreach (var area in areas)
+            {
+                foreach (var slot in preferred)
+                {
+                    var twin = slot with { Part = other };
+                    var beside = new SharedBlock([(slot, 0, 0), (twin, slot.Width + _gap, 0)]);
+                    if (beside.Fits(area))
+                        return [beside];
+                    var below = new SharedBlock([(slot, 0, 0), (twin, 0, slot.Height + _gap)]);
+                    if (below.Fits(area))
+                        return [below];
+                }
+            }
+
+            return [new SharedBlock([(preferred[0], 0, 0)]), new SharedBlock([(preferred[0] with { Part = other }, 0, 0)])];
+        }
     }
 }

@@ -2,19 +2,14 @@ using Pattern.Press.Nets;
 
 namespace Pattern.Press.Plans.Tiling;
 
-/// <summary>The page that templates are laid over, in millimetres.</summary>
-/// <param name="Width">The paper's width, upright.</param>
-/// <param name="Height">The paper's height, upright.</param>
-/// <param name="Margin">What the printer cannot reach, at every side.</param>
-/// <param name="HeadRoom">Kept free for words along the top of the printable area, whichever way the page lies.</param>
-/// <param name="FootRoom">Kept free for words and the scale check along the bottom, whichever way the page lies.</param>
-public sealed record TemplatePage(double Width, double Height, double Margin, double HeadRoom, double FootRoom);
-
 /// <summary>One template spread over one or more pages.</summary>
 public sealed record TilePlan
 {
     /// <summary>What is drawn.</summary>
     public required Part Part { get; init; }
+
+    /// <summary>How many are cut from this template: a kit's, or those of several kits.</summary>
+    public required int Cut { get; init; }
 
     /// <summary>Whether the template is turned clockwise by a quarter before it is laid over the pages.</summary>
     public required bool Turned { get; init; }

@@ -3,6 +3,9 @@ namespace Pattern.Press.Plans.Tiling;
 /// <summary>Why templates cannot be laid over a page.</summary>
 public enum TilePlanProblem
 {
+    /// <summary>What every page says does not fit into the width that margins leave.</summary>
+    PageTooNarrow,
+
     /// <summary>The drawing area that margins and words leave is smaller than a usable tile.</summary>
     AreaTooSmall,
 

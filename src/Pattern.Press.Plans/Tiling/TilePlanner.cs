@@ -157,6 +157,7 @@ public static class TilePlanner
         return new TilePlan
         {
             Part = part,
+            Cut = part.Quantity,
             Turned = grid.Shape.Turned,
             Lying = grid.Area.Lying,
             AreaCorner = grid.Area.Corner,

@@ -162,6 +162,14 @@ public sealed record FigureRowBlock(IReadOnlyList<Block> Figures) : Block;
 /// </summary>
 public sealed record BesideBlock(IReadOnlyList<Block> Text, Block Figure) : Block;
 
+/// <summary>
+/// Blocks in several columns of equal width, read one column after the other; in fewer, or in one, where the page is too
+/// narrow or too low for that.
+/// </summary>
+/// <param name="Content">The blocks.</param>
+/// <param name="Count">How many columns, 1 or more.</param>
+public sealed record ColumnsBlock(IReadOnlyList<Block> Content, int Count) : Block;
+
 /// <summary>The contents: the document's headings that have a bookmark, with their pages.</summary>
 /// <param name="Depth">Down to which heading level.</param>
 public sealed record ContentsBlock(int Depth) : Block;

@@ -103,12 +103,15 @@ public sealed class FontFace : IDisposable
     /// <summary>The picture library's view of the face.</summary>
     internal SKTypeface Typeface => _typeface.Value;
 
+    /// <summary>The face as the shaping engine hands it out, for making subsets.</summary>
+    internal nint NativeFace => _face.Handle;
+
     /// <summary>The font file cut down to some glyphs.</summary>
     internal FontSubset Subset(GlyphSet glyphs)
     {
         if (!_subsets.TryGet(glyphs, out var subset))
         {
-            subset = Subsetter.Subset(_face.Handle, PostScriptName, glyphs);
+            subset = Subsetter.Subset(NativeFace, PostScriptName, glyphs);
             _subsets.Add(glyphs, subset);
         }
 

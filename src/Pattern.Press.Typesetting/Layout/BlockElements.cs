@@ -38,6 +38,7 @@ internal static class BlockElements
         [typeof(KeepTogetherBlock)] = new KeepTogetherElement(),
         [typeof(BesideBlock)] = new BesideElement(),
         [typeof(FigureRowBlock)] = new FigureRowElement(),
+        [typeof(ColumnsBlock)] = new ColumnsElement(),
         [typeof(ContentsBlock)] = new ContentsElement(),
         [typeof(PageBreakBlock)] = new PageBreakElement(),
     };

@@ -24,7 +24,7 @@ internal static class GroupFitting
         var (lowest, gap) = (heights[^1].Height, heights[^1].Gap);
         if (heights.TrueForAll(one => one.Height == lowest))
             return FigureScale.Usual;
-        var top = strips.IsAtPageStart ? 0 : BottomOf(strips, page) + Math.Max(strips.PendingSpace, gap);
+        var top = strips.IsAtPageStart ? 0 : strips.BottomOnPage(page) + Math.Max(strips.PendingSpace, gap);
         var room = page - (top + lowest > page ? 0 : top);
         if (next is KeepTogetherBlock follower)
         {
@@ -45,12 +45,6 @@ internal static class GroupFitting
         }
 
         return FigureScale.Usual;
-    }
-
-    private static double BottomOf(StripList strips, double page)
-    {
-        var last = Paginator.Paginate(strips.Strips, page)[^1].Strips[^1];
-        return last.Bottom + Stacking.PadBelow(last.Strip.Frame, null);
     }
 
     private static (double Height, double Gap) Measure(KeepTogetherBlock group, Column column)

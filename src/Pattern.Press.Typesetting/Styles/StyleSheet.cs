@@ -29,6 +29,9 @@ public sealed record StyleSheet
     /// <summary>Whether paragraphs are justified; otherwise they are ragged on the right.</summary>
     public bool Justified { get; init; }
 
+    /// <summary>How many columns some parts are set in where the paper is wide enough.</summary>
+    public ColumnCounts Columns { get; init; } = new(1, 1, 1);
+
     /// <summary>How the cover is laid out.</summary>
     public CoverStyle Cover { get; init; }
 
@@ -45,6 +48,12 @@ public enum CoverStyle
     /// <summary>A field of colour with the title reversed out of it.</summary>
     Field,
 }
+
+/// <summary>How many columns some parts are set in.</summary>
+/// <param name="Contents">The contents.</param>
+/// <param name="Materials">Lists of materials and tools.</param>
+/// <param name="Credits">The credits.</param>
+public sealed record ColumnCounts(int Contents, int Materials, int Credits);
 
 /// <summary>Sizes of type in points, and the distance between baselines.</summary>
 /// <param name="Body">Running text.</param>

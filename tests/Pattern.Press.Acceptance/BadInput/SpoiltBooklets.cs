@@ -51,11 +51,28 @@ public sealed class SpoiltBooklets
     [InlineData("lid_depth: 22 mm", "floor_length: 40 mm", "floor", "")]
     [InlineData("papers: [a4, letter]", "papers: [a4, lettre]", "lettre", "letter")]
     [InlineData("theme: handout", "theme: handuot", "handuot", "handout")]
-    public void Something_wrong_in_the_front_matter(string from, string to, string says, string advises)
+    [InlineData("kits: 14", "kits: 0", "whole number", "1000")]
+    [InlineData("kits: 14", "kits: 2.5", "whole number", "1000")]
+    [InlineData("    pack: 10", "    one_way: no", "price", "pack: 10", "    price: 5.40")]
+    [InlineData("  roll: 10 m", "", "price", "roll: 10 m", "  price: 1.80")]
+    [InlineData("    pack: 5", "", "price", "pack: 1", "    price: 2.25")]
+    [InlineData("currency: £", "", "prices", "currency: £", "---")]
+    [InlineData("weight: 250 g/m2", "weight: 80 lb ledger", "basic sheet", "80 lb cover")]
+    [InlineData("weight: 250 g/m2", "weight: 80 lb", "basic sheet", "80 lb cover")]
+    [InlineData("spare: 10%", "spare: 10", "to spare", "10%")]
+    [InlineData("starts: 19:00", "starts: seven", "time of day", "19:00")]
+    [InlineData("    pack: 10", "    pack: 10\n    trim: 200 mm", "trim", "50 mm")]
+    [InlineData("    pack: 10", "    pack: 10\n    grain: long", "long", "across")]
+    [InlineData("spare: 10%", "figures: {base.sheat: 225 x 225 mm}", "base.sheat", "base.sheet")]
+    [InlineData("spare: 10%", "figures: {base.scores_across: 80 and x mm}", "“x mm” is not a length", "80, 144 and 160 mm")]
+    public void Something_wrong_in_the_front_matter(string from, string to, string says, string advises, string at = "")
     {
         using var copy = new BookletCopy();
         copy.Change("booklet.md", from, to);
-        Refused(copy.Build(), copy, 1, says, advises, $"booklet.md:{copy.LineOf("booklet.md", to)}");
+
+        // What is missing is told where it would be needed.
+        var place = at.Length > 0 ? at : to.Split('\n')[^1];
+        Refused(copy.Build(), copy, 1, says, advises, $"booklet.md:{copy.LineOf("booklet.md", place)}");
     }
 
     [Fact]
@@ -72,6 +89,72 @@ public sealed class SpoiltBooklets
         using var copy = new BookletCopy();
         copy.Change("booklet.md", "    caliper: 0.32 mm\n    sheet: 12 x 12 in", "    caliper: 0.32 mm\n    sheet: 200 x 200 mm");
         Refused(copy.Build(), copy, 1, "200 × 200 mm", "", "booklet.md");
+    }
+
+    [Fact]
+    public void A_sheet_larger_than_the_stock_names_one_that_does_and_the_item_that_this_one_does_for()
+    {
+        using var copy = new BookletCopy();
+        copy.Change("booklet.md", "    caliper: 0.32 mm\n    sheet: 12 x 12 in", "    caliper: 0.32 mm\n    sheet: 200 x 200 mm");
+        var run = copy.Build();
+
+        // The base of 225 × 225 mm goes on neither A4 (210 × 297) nor Letter (215.9 × 279.4); 12 × 12 in is the smallest
+        // common sheet that holds it.
+        Refused(run, copy, 1, "The nearest size that holds every piece of it is 12 × 12 in.");
+        var item = System.Text.RegularExpressions.Regex.Match(run.Errors, @"holds a box for is (\d+) mm across and (\d+) mm tall");
+        Assert.True(item.Success, run.Errors);
+
+        // That item's box can indeed be cut from it; with lid and platform as they were, one 4 mm larger both ways cannot.
+        int Across(int more) => int.Parse(item.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture) + more;
+        int Tall(int more) => int.Parse(item.Groups[2].Value, System.Globalization.CultureInfo.InvariantCulture) + more;
+        copy.Change("booklet.md", "round: 58 mm", $"round: {Across(0)} mm").Change("booklet.md", "height: 64 mm", $"height: {Tall(0)} mm");
+        Assert.DoesNotContain("comes in sheets of", BookletCopy.Run("check", copy.Folder).Errors, StringComparison.Ordinal);
+        copy.Change("booklet.md", $"round: {Across(0)} mm", $"round: {Across(4)} mm").Change("booklet.md", $"  height: {Tall(0)} mm", $"  height: {Tall(4)} mm");
+        Assert.Contains("comes in sheets of", BookletCopy.Run("check", copy.Folder).Errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("materials")]
+    [InlineData("sheets, class, costs, scoring, materials, measurements")]
+    public void A_sheet_larger_than_the_stock_is_refused_whichever_parts_are_left_out(string parts)
+    {
+        using var copy = new BookletCopy();
+        copy.Change("booklet.md", "    caliper: 0.32 mm\n    sheet: 12 x 12 in", "    caliper: 0.32 mm\n    sheet: 200 x 200 mm")
+            .Change("booklet.md", "kits: 14", $"kits: 14\nleave_out: [{parts}]");
+        Refused(copy.Build(), copy, 1, "Base needs 225 × 225 mm", "", "booklet.md");
+    }
+
+    [Fact]
+    public void Figures_of_the_makers_own_that_cannot_be_right_are_told_with_what_they_break()
+    {
+        using var copy = new BookletCopy();
+        copy.Change("booklet.md", "spare: 10%", """
+            spare: 10%
+            figures:
+              base.sheet: 225 x 225 mm
+              base.scores_across: 81 and 145 mm
+              lid.scores_down: [22 mm, 44 mm, 111 mm, 133 mm]
+              size.wall_height: 78 mm
+              size.ease: 3 mm
+              base.width: 8 15/16 in
+            """);
+        var (code, output, errors) = BookletCopy.Run("check", copy.Folder);
+        Assert.Equal(1, code);
+        Assert.Contains("base.sheet is 225 × 225 mm, as you have it", output, StringComparison.Ordinal);
+        Assert.Contains("base.width is 8 15/16 in, as you have it", output, StringComparison.Ordinal);
+
+        // One wall 81 mm high beside three of 80: its gussets no longer close.
+        Assert.Contains("the left side wall would be 81 mm instead of 80 mm", errors, StringComparison.Ordinal);
+        Assert.Contains("do not meet", errors, StringComparison.Ordinal);
+
+        // A lid 1 mm narrower belongs to a floor 1 mm narrower, which leaves the tin 3.5 mm where it is to have 4.
+        Assert.Contains("floor_width 64 mm", errors, StringComparison.Ordinal);
+        Assert.Contains("there is 3.5 mm where 4 mm is needed", errors, StringComparison.Ordinal);
+        Assert.Contains("there is 1.37 mm where 3 mm is needed", errors, StringComparison.Ordinal);
+
+        // What works, but is another box, is no error.
+        Assert.Contains($"booklet.md:{copy.LineOf("booklet.md", "size.ease")}:3: warning", errors, StringComparison.Ordinal);
+        Assert.Equal(0, copy.Build().Code);
     }
 
     [Fact]

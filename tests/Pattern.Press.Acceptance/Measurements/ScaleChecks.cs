@@ -28,24 +28,18 @@ public sealed class ScaleChecks
 
     [Theory]
     [MemberData(nameof(Workshop.Files), MemberType = typeof(Workshop))]
-    public void Every_page_with_a_template_has_bars_of_50_mm_both_ways_and_of_2_in(string name, string paper)
+    public void Every_page_with_a_template_has_a_square_of_50_mm_and_a_bar_of_2_in(string name, string paper)
     {
         Workshop.Of(name, paper, out var printed);
         var pages = printed.TemplatePages.Where(page => new TemplatePage(page).Work.Count > 0).ToArray();
         Assert.NotEmpty(pages);
         foreach (var page in pages)
         {
-            var level = Bars(page, level: true).OrderBy(bar => bar.Length).ToArray();
-            var upright = Bars(page, level: false);
-            Assert.Equal(2, level.Length);
-            Assert.InRange(level[0].Length, 50 - Tolerance, 50 + Tolerance);
-            Assert.InRange(level[1].Length, TwoInches - Tolerance, TwoInches + Tolerance);
-            Assert.InRange(Assert.Single(upright).Length, 50 - Tolerance, 50 + Tolerance);
-
-            // Each has its length written at its middle.
-            IsNamed(page, level[0], "50 mm");
-            IsNamed(page, level[1], "2 in");
-            IsNamed(page, upright[0], "50 mm");
+            Assert.Single(page.Strokes, IsSquareOf50);
+            var bar = Assert.Single(Bars(page, level: false));
+            Assert.InRange(bar.Length, TwoInches - Tolerance, TwoInches + Tolerance);
+            Assert.Contains("50 mm", page.Text, StringComparison.Ordinal);
+            IsNamed(page, bar, "2 in");
         }
     }
 

@@ -31,7 +31,7 @@ public sealed partial class TablesAgainstModel
                 [
                     part.Piece.Name,
                     part.For ?? "",
-                    Sizes.Text(part.Quantity * booklet.Source.Kits),
+                    Sizes.Text(part.Quantity),
                     Sizes.Text(part.Piece.Sheet, booklet.Metric.Kit.Ruler),
                     Sizes.Text(other.Piece.Sheet, booklet.Imperial.Kit.Ruler),
                 ]);

@@ -1,10 +1,9 @@
 using Pattern.Press.Acceptance.Booklets;
 using Pattern.Press.Acceptance.Templates;
-using Pattern.Press.Typesetting.Tests.Conformance;
 
 namespace Pattern.Press.Acceptance.Pages;
 
-/// <summary>What holds for a file as a whole: it is the same each time, small, and conforms to its standards.</summary>
+/// <summary>What holds for a file as a whole: it is the same each time, and small.</summary>
 public sealed class WholeFiles
 {
     // For mail and phones; what the press promises itself.
@@ -28,11 +27,6 @@ public sealed class WholeFiles
         foreach (var job in jobs)
             AreTheSame(alone[job % folders.Length], together[job]);
     }
-
-    [Theory]
-    [MemberData(nameof(Workshop.Booklets), MemberType = typeof(Workshop))]
-    public void Files_conform_to_the_standards_they_claim(string name) =>
-        Assert.All(Workshop.Of(name).Files, file => Assert.Empty(PdfConformance.Check(file.Bytes)));
 
     [Theory]
     [MemberData(nameof(Workshop.Booklets), MemberType = typeof(Workshop))]

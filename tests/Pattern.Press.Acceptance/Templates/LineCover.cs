@@ -10,10 +10,19 @@ public static class LineCover
     public static IReadOnlyList<DrawnLine> Uncovered(IEnumerable<DrawnLine> lines, IReadOnlyCollection<DrawnLine> others)
     {
         var left = new List<DrawnLine>();
+        var stretches = new List<(double From, double To)>();
         foreach (var line in lines.Where(line => line.Length > Tolerance))
         {
             var reached = 0.0;
-            foreach (var (from, to) in others.Where(other => other.Kind == line.Kind).Select(other => On(line, other)).OfType<(double From, double To)>().Order())
+            stretches.Clear();
+            foreach (var other in others)
+            {
+                if (other.Kind == line.Kind && On(line, other) is { } stretch)
+                    stretches.Add(stretch);
+            }
+
+            stretches.Sort();
+            foreach (var (from, to) in stretches)
             {
                 if (from - reached > Tolerance)
                     left.Add(Part(line, reached, from));
@@ -30,13 +39,14 @@ public static class LineCover
     /// <summary>Where the same line is drawn twice on one page, for more than a spot.</summary>
     public static IReadOnlyList<DrawnLine> Doubled(IReadOnlyList<DrawnLine> lines)
     {
+        ArgumentNullException.ThrowIfNull(lines);
         var doubled = new List<DrawnLine>();
         for (var i = 0; i < lines.Count; i++)
         {
             for (var j = i + 1; j < lines.Count; j++)
             {
                 // Lines of two kinds in one place would contradict each other.
-                if (On(lines[i], lines[j]) is { } shared && shared.To - shared.From > 10 * Tolerance)
+                if (Parallel(lines[i], lines[j]) && On(lines[i], lines[j]) is { } shared && shared.To - shared.From > 10 * Tolerance)
                     doubled.Add(Part(lines[i], shared.From, shared.To));
             }
         }
@@ -44,9 +54,26 @@ public static class LineCover
         return doubled;
     }
 
+    /// <summary>What of some lines lies on lines of another page, for more than a spot.</summary>
+    public static IReadOnlyList<DrawnLine> Shared(IReadOnlyList<DrawnLine> lines, IReadOnlyList<DrawnLine> others)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        ArgumentNullException.ThrowIfNull(others);
+        return
+        [
+            .. from line in lines
+               from other in others
+               let shared = On(line, other)
+               where shared is { } stretch && stretch.To - stretch.From > 10 * Tolerance
+               select Part(line, shared.Value.From, shared.Value.To),
+        ];
+    }
+
     // From where to where along a line another one lies on it, in millimetres from its start.
     private static (double From, double To)? On(DrawnLine line, DrawnLine other)
     {
+        if (Apart(line.From.X, line.To.X, other.From.X, other.To.X) || Apart(line.From.Y, line.To.Y, other.From.Y, other.To.Y))
+            return null;
         var length = line.Length;
         var along = (line.To - line.From) * (1 / length);
         var (a, b) = (other.From - line.From, other.To - line.From);
@@ -72,6 +99,17 @@ public static class LineCover
         var (from, to) = (Math.Max(0, start + ((end - start) * low)), Math.Min(length, start + ((end - start) * high)));
         return to > from ? (from, to) : null;
     }
+
+    // Two lines that meet at a narrow angle are close to each other near the corner; that is no line drawn twice.
+    private static bool Parallel(DrawnLine a, DrawnLine b)
+    {
+        const double Narrow = 0.003;
+        var (along, other) = (a.To - a.From, b.To - b.From);
+        return Math.Abs(along.Cross(other)) <= Narrow * a.Length * b.Length;
+    }
+
+    private static bool Apart(double a, double b, double c, double d) =>
+        Math.Max(a, b) < Math.Min(c, d) - Tolerance || Math.Max(c, d) < Math.Min(a, b) - Tolerance;
 
     private static DrawnLine Part(DrawnLine line, double from, double to)
     {

@@ -5,20 +5,25 @@ namespace Pattern.Press.Acceptance.Templates;
 /// <summary>The lines that a piece of the model has, and how a printed template lies on them.</summary>
 public static class ModelLines
 {
+    /// <summary>How far a chord may stray from the curve it stands for, in millimetres.</summary>
+    public const double Flatness = LineCover.Tolerance / 16;
+
     public static IReadOnlyList<DrawnLine> Of(Piece piece)
     {
         ArgumentNullException.ThrowIfNull(piece);
         var lines = new List<DrawnLine>();
         foreach (var fold in piece.Folds)
-            lines.Add(new DrawnLine(fold.Direction == FoldDirection.Valley ? LineKind.Valley : LineKind.Mountain, fold.From, fold.To));
+            Add(fold.Direction == FoldDirection.Valley ? LineKind.Valley : LineKind.Mountain, fold.Line);
         foreach (var cut in piece.Cuts)
-        {
-            Point[] points = [.. cut.Flattened(LineCover.Tolerance / 10), cut.To];
-            for (var i = 1; i < points.Length; i++)
-                lines.Add(new DrawnLine(LineKind.Cut, points[i - 1], points[i]));
-        }
-
+            Add(LineKind.Cut, cut);
         return lines;
+
+        void Add(LineKind kind, Edge edge)
+        {
+            Point[] points = [.. edge.Flattened(Flatness), edge.To];
+            for (var i = 1; i < points.Length; i++)
+                lines.Add(new DrawnLine(kind, points[i - 1], points[i]));
+        }
     }
 
     /// <summary>
@@ -40,6 +45,8 @@ public static class ModelLines
             ];
             if (best is null || found.Length < best.Count)
                 best = found;
+            if (best.Count == 0)
+                break;
         }
 
         return best!;

@@ -12,7 +12,7 @@ public sealed class ReassembledTemplates
     public void Templates_of_the_content_are_the_model(string name, string paper)
     {
         var booklet = Workshop.Of(name, paper, out var printed);
-        TemplateProof.Check(booklet, printed);
+        TemplateProof.Check(Expected.Of(booklet), printed);
     }
 
     // Papers that the booklets do not name, small and large.
@@ -24,7 +24,7 @@ public sealed class ReassembledTemplates
         PaperSize[] others = [.. PaperSize.All.Except(booklet.Source.Papers)];
         Assert.NotEmpty(others);
         foreach (var file in Workshop.Build(Workshop.FolderOf(name), others))
-            TemplateProof.Check(booklet, new PrintedBook(file.Bytes));
+            TemplateProof.Check(Expected.Of(booklet), new PrintedBook(file.Bytes));
     }
 
     [Theory]
@@ -34,6 +34,6 @@ public sealed class ReassembledTemplates
         using var variant = new Variant(seed);
         var booklet = Finished.Make(variant.Folder);
         foreach (var printed in booklet.Printed.Values)
-            TemplateProof.Check(booklet, printed);
+            TemplateProof.Check(Expected.Of(booklet), printed);
     }
 }

@@ -23,6 +23,8 @@ public sealed partial class TemplatePage
         ArgumentNullException.ThrowIfNull(page);
         Page = page;
         Lines = [.. page.Strokes.SelectMany(Read)];
+        Work = [.. Lines.Where(line => line.Kind != LineKind.Join)];
+        Joins = [.. Lines.Where(line => line.Kind == LineKind.Join)];
         Targets = [.. ReadTargets(page)];
         (Name, Tile) = ReadHeading(page);
     }
@@ -39,9 +41,11 @@ public sealed partial class TemplatePage
 
     public IReadOnlyList<Target> Targets { get; }
 
-    public IReadOnlyList<DrawnLine> Work => [.. Lines.Where(line => line.Kind != LineKind.Join)];
+    /// <summary>What is cut and folded.</summary>
+    public IReadOnlyList<DrawnLine> Work { get; }
 
-    public IReadOnlyList<DrawnLine> Joins => [.. Lines.Where(line => line.Kind == LineKind.Join)];
+    /// <summary>Where the page joins others.</summary>
+    public IReadOnlyList<DrawnLine> Joins { get; }
 
     /// <summary>Shaded strips that lie along a joining line: what goes under the next page.</summary>
     public IEnumerable<PrintedFill> Laps => Page.Fills.Where(fill => fill.Points.Count >= 4 && Joins.Any(line => line.From.X == line.To.X || Math.Abs(line.From.X - line.To.X) < 0.001
@@ -58,22 +62,49 @@ public sealed partial class TemplatePage
             6 => LineKind.Join,
             _ => null,
         };
-        return kind is { } known ? stroke.Lines.Select(line => new DrawnLine(known, line.From, line.To)) : [];
+        return kind is { } known
+            ? stroke.Lines.Select(line => new DrawnLine(known, line.From, line.To)).Concat(stroke.Curves.SelectMany(curve => Chords(known, curve)))
+            : [];
+    }
+
+    // As many chords of equal shares of the curve's parameter as keep within the flatness: a chord over a share h strays by
+    // no more than h² / 8 times the greatest second derivative.
+    internal static IEnumerable<DrawnLine> Chords(LineKind kind, PrintedCurve curve)
+    {
+        var (a, b, c, d) = (curve.From, curve.First, curve.Second, curve.To);
+        var bend = 6 * Math.Max((a - (b * 2) + c).DistanceTo(default), (b - (c * 2) + d).DistanceTo(default));
+        var count = Math.Max(1, (int)Math.Ceiling(Math.Sqrt(bend / (8 * ModelLines.Flatness))));
+        var from = a;
+        for (var i = 1; i <= count; i++)
+        {
+            var (t, u) = ((double)i / count, 1 - ((double)i / count));
+            var to = (a * (u * u * u)) + (b * (3 * u * u * t)) + (c * (3 * u * t * t)) + (d * (t * t * t));
+            yield return new DrawnLine(kind, from, to);
+            from = to;
+        }
     }
 
     private static IEnumerable<Target> ReadTargets(PrintedPage page)
     {
-        var letters = page.Runs.Where(run => Letter().IsMatch(run.Text)).ToArray();
-        foreach (var circle in page.Strokes.Where(stroke => stroke.Curves.Count > 0))
+        var letters = page.Runs.Where(run => Letter().IsMatch(run.Text)).ToList();
+        var centres = new List<Point>();
+        foreach (var circle in page.Strokes.Where(stroke => stroke.Curves.Count > 0 && stroke.Width < LeastFoldWidth))
         {
-            var centres = circle.Curves.Select(Centre).ToArray();
-            var centre = new Point(centres.Average(c => c.X), centres.Average(c => c.Y));
-            var radii = circle.Curves.SelectMany(curve => new[] { curve.From, curve.To }).Select(centre.DistanceTo).ToArray();
-            if (radii.Any(radius => Math.Abs(radius - Radius) > 0.01))
-                continue;
-            var nearest = letters.OrderBy(letter => letter.Middle.DistanceTo(centre)).FirstOrDefault();
-            Assert.True(nearest is not null && nearest.Middle.DistanceTo(centre) < LetterReach, $"Page {page.Label} has a target without a letter.");
-            yield return new Target(nearest!.Text, centre);
+            var each = circle.Curves.Select(Centre).ToArray();
+            var centre = new Point(each.Average(c => c.X), each.Average(c => c.Y));
+            if (circle.Curves.SelectMany(curve => new[] { curve.From, curve.To }).All(point => Math.Abs(centre.DistanceTo(point) - Radius) <= 0.01))
+                centres.Add(centre);
+        }
+
+        // As an eye does: what is closest belongs together, each letter to one target.
+        while (centres.Count > 0)
+        {
+            Assert.True(letters.Count > 0, $"Page {page.Label} has a target without a letter.");
+            var (at, letter) = centres.SelectMany(centre => letters.Select(letter => (centre, letter))).MinBy(pair => pair.letter.Middle.DistanceTo(pair.centre));
+            Assert.True(letter.Middle.DistanceTo(at) < LetterReach, $"Page {page.Label} has a target without a letter.");
+            centres.Remove(at);
+            letters.Remove(letter);
+            yield return new Target(letter.Text, at);
         }
     }
 
@@ -86,13 +117,14 @@ public sealed partial class TemplatePage
         return curve.From + (across * (away.Cross(other) / across.Cross(other)));
     }
 
+    // The largest letters of the page; what follows them in lighter letters, beside or below, may name a tile.
     private static (string Name, string? Tile) ReadHeading(PrintedPage page)
     {
         var largest = page.Runs.Max(run => run.Size);
-        var name = page.Runs.First(run => run.Size == largest);
-        var baseline = page.Runs.Where(run => Math.Abs(run.From.Y - name.From.Y) < 0.1).ToArray();
-        var tile = TileOfTiles().Match(PrintedPage.Joined(baseline.Where(run => run.Font != name.Font)));
-        return (PrintedPage.Joined(baseline.Where(run => run.Font == name.Font)), tile.Success ? tile.Groups["tile"].Value : null);
+        PrintedRun[] fromName = [.. page.Runs.SkipWhile(run => run.Size < largest)];
+        PrintedRun[] name = [.. fromName.TakeWhile(run => run.Size == largest && run.Font == fromName[0].Font)];
+        var tile = TileOfTiles().Match(PrintedPage.Joined(fromName.Skip(name.Length).Take(1)));
+        return (PrintedPage.Joined(name), tile.Success ? tile.Groups["tile"].Value : null);
     }
 
     [GeneratedRegex("^[A-Z][0-9]*$")]

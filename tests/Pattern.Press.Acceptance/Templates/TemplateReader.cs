@@ -45,7 +45,7 @@ public static class TemplateReader
         // All targets of one letter meet, those too that were not needed for laying the pages.
         foreach (var letter in pages.SelectMany(page => page.Targets.Select(target => (target.Letter, At: target.Centre + places[page]))).GroupBy(target => target.Letter))
         {
-            Assert.Equal(2, letter.Count());
+            Assert.True(letter.Count() == 2, $"“{letter.Key}” stands at {letter.Count()} targets of {name}, on {string.Join(", ", pages.Where(page => page.Targets.Any(target => target.Letter == letter.Key)).Select(page => page.Page.Label))}.");
             Assert.InRange(letter.First().At.DistanceTo(letter.Last().At), 0, LineCover.Tolerance);
         }
 
@@ -58,8 +58,13 @@ public static class TemplateReader
             Assert.Empty(LineCover.Uncovered(page.Joins.Select(line => line.Moved(places[page])), others));
         }
 
-        foreach (var first in pages)
-            LapsAgree(first, pages, places);
+        foreach (var page in pages)
+        {
+            TargetsAtEverySeam(page);
+            LapsAgree(page, pages, places);
+        }
+
+        NothingTwiceButInLaps(pages, places);
         return new PrintedTemplate(name, pages, [.. pages.SelectMany(page => page.Work.Select(line => line.Moved(places[page])))]);
 
         List<(Point Here, Point There)> Shared(TemplatePage page) =>
@@ -71,19 +76,57 @@ public static class TemplateReader
         ];
     }
 
+    // Whatever else holds, a seam without two targets cannot be set straight.
+    private static void TargetsAtEverySeam(TemplatePage page)
+    {
+        foreach (var join in page.Joins)
+        {
+            var along = (join.To - join.From) * (1 / join.Length);
+            var on = page.Targets.Count(target =>
+                Math.Abs(along.Cross(target.Centre - join.From)) < LineCover.Tolerance
+                && along.Dot(target.Centre - join.From) > -LineCover.Tolerance && along.Dot(target.Centre - join.From) < join.Length + LineCover.Tolerance);
+            Assert.True(on >= 2, $"Page {page.Page.Label} has {on} targets on a seam.");
+        }
+    }
+
+    // Two pages show the same line only in a shaded strip, or where the line runs along the seam itself.
+    private static void NothingTwiceButInLaps(IReadOnlyList<TemplatePage> pages, Dictionary<TemplatePage, Point> places)
+    {
+        var strips = pages.SelectMany(page => page.Laps.Select(lap => (Left: lap.Left + places[page].X, Top: lap.Top + places[page].Y, Right: lap.Right + places[page].X, Bottom: lap.Bottom + places[page].Y)))
+            .Concat(pages.SelectMany(page => page.Joins.Select(join => join.Moved(places[page]))).Select(join => (Left: Math.Min(join.From.X, join.To.X), Top: Math.Min(join.From.Y, join.To.Y), Right: Math.Max(join.From.X, join.To.X), Bottom: Math.Max(join.From.Y, join.To.Y))))
+            .ToArray();
+        var lines = pages.Select(page => page.Work.Select(line => line.Moved(places[page])).ToArray()).ToArray();
+        for (var i = 0; i < pages.Count; i++)
+        {
+            for (var j = i + 1; j < pages.Count; j++)
+            {
+                foreach (var twice in LineCover.Shared(lines[i], lines[j]))
+                    Assert.True(strips.Any(strip => In(strip, twice.From) && In(strip, twice.To)), $"{twice} is on {pages[i].Tile} and {pages[j].Tile} but in no shaded strip.");
+            }
+        }
+
+        static bool In((double Left, double Top, double Right, double Bottom) box, Point p)
+        {
+            const double Slack = 2 * LineCover.Tolerance;
+            return p.X > box.Left - Slack && p.X < box.Right + Slack && p.Y > box.Top - Slack && p.Y < box.Bottom + Slack;
+        }
+    }
+
     // What a shaded strip shows is shown by the page that is glued on it too, line by line.
     private static void LapsAgree(TemplatePage first, IReadOnlyList<TemplatePage> pages, Dictionary<TemplatePage, Point> places)
     {
         foreach (var lap in first.Laps)
         {
-            var box = (lap.Left, lap.Top, lap.Right, lap.Bottom);
+            // Lines along the very edge of a strip are on it for one page and just off it for the other.
+            (double, double, double, double) Grown(double by) => (lap.Left - by, lap.Top - by, lap.Right + by, lap.Bottom + by);
+            var (inside, around) = (Grown(-2 * LineCover.Tolerance), Grown(LineCover.Tolerance));
             var second = pages.Single(page => page != first && page.Targets.Any(target => first.Targets.Any(own =>
                 own.Letter == target.Letter && own.Centre.X > lap.Left - 0.01 && own.Centre.X < lap.Right && own.Centre.Y > lap.Top - 0.01 && own.Centre.Y < lap.Bottom)));
             var move = places[second] - places[first];
-            DrawnLine[] here = [.. first.Work.Select(line => line.Within(box)).OfType<DrawnLine>()];
-            DrawnLine[] there = [.. second.Work.Select(line => line.Moved(move).Within(box)).OfType<DrawnLine>()];
-            Assert.Empty(LineCover.Uncovered(here, there));
-            Assert.Empty(LineCover.Uncovered(there, here));
+            DrawnLine[] Strip(IEnumerable<DrawnLine> lines, (double, double, double, double) box) => [.. lines.Select(line => line.Within(box)).OfType<DrawnLine>()];
+            DrawnLine[] above = [.. second.Work.Select(line => line.Moved(move))];
+            Assert.Empty(LineCover.Uncovered(Strip(first.Work, inside), Strip(above, around)));
+            Assert.Empty(LineCover.Uncovered(Strip(above, inside), Strip(first.Work, around)));
         }
     }
 
@@ -106,14 +149,43 @@ public static class TemplateReader
             groups.Add([.. group]);
         }
 
-        if (groups.Count == 1 && page.Page.Runs.Any(run => run.From.Y < groups[0].Min(line => Math.Min(line.From.Y, line.To.Y)) && run.Text.Trim() == page.Name && Beside(page, run)))
+        groups = WithWhatLiesInside(groups);
+        if (groups.Count == 1 && !HasNameBelow(page, groups[0]))
             return [new PrintedTemplate(page.Name, [page], groups[0])];
         return groups.Select(group => new PrintedTemplate(NameOf(page, group), [page], group));
     }
 
-    // A page of its own says so beside its name; a page of several templates has nothing there.
-    private static bool Beside(TemplatePage page, PrintedRun name) =>
-        page.Page.Runs.Any(run => run != name && Math.Abs(run.From.Y - name.From.Y) < 0.1 && run.Text.Trim().Length > 0);
+    // A window cut out of a template touches none of its lines.
+    private static List<DrawnLine[]> WithWhatLiesInside(List<DrawnLine[]> groups)
+    {
+        var boxes = groups.Select(Around).ToArray();
+        int Outer(int i)
+        {
+            for (var j = 0; j < boxes.Length; j++)
+            {
+                if (j != i && boxes[j].Left < boxes[i].Left && boxes[j].Top < boxes[i].Top && boxes[j].Right > boxes[i].Right && boxes[j].Bottom > boxes[i].Bottom)
+                    return Outer(j);
+            }
+
+            return i;
+        }
+
+        return [.. Enumerable.Range(0, groups.Count).GroupBy(Outer).Select(group => group.SelectMany(i => groups[i]).ToArray())];
+    }
+
+    private static (double Left, double Top, double Right, double Bottom) Around(DrawnLine[] lines) => (
+        lines.Min(line => Math.Min(line.From.X, line.To.X)),
+        lines.Min(line => Math.Min(line.From.Y, line.To.Y)),
+        lines.Max(line => Math.Max(line.From.X, line.To.X)),
+        lines.Max(line => Math.Max(line.From.Y, line.To.Y)));
+
+    // A template that shares a page has its name right below it, one with a page of its own has it in the heading.
+    private static bool HasNameBelow(TemplatePage page, DrawnLine[] group)
+    {
+        const double Reach = 5;
+        var around = Around(group);
+        return page.Page.Runs.Any(run => run.IsLevel && run.IsBold && Math.Abs(run.From.X - around.Left) < 2 && run.From.Y - around.Bottom is > 0 and < Reach);
+    }
 
     private static bool Touch(DrawnLine a, DrawnLine b) => Near(a, b.From) || Near(a, b.To) || Near(b, a.From) || Near(b, a.To);
 

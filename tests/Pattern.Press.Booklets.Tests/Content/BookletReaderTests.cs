@@ -86,7 +86,7 @@ public sealed class BookletReaderTests : IDisposable
         Assert.Equal([PaperSize.Letter], source.Papers);
         Assert.Equal((Length.FromMillimetres(6), Length.FromMillimetres(12), "market", 25), (source.PrinterMargin, source.Lap, source.Theme, source.Kits));
         Assert.Equal([BookletPart.Contents, BookletPart.Key], source.Without);
-        Assert.Equal(["Scissors", "Ribbon", "Mind the steam."], source.Tools.Concat(source.Extras).Concat(source.Cautions));
+        Assert.Equal(["Scissors", "Ribbon", "Mind the steam."], source.Tools.Concat(source.Extras.Select(extra => extra.Name)).Concat(source.Cautions));
     }
 
     [Fact]
@@ -242,14 +242,22 @@ public sealed class BookletReaderTests : IDisposable
     [InlineData("papers: [a4, leter]", 14, "“leter” is not a paper", "“letter”")]
     [InlineData("papers: [a4, A4]", 14, "A4 is in the list twice.", "once")]
     [InlineData("papers: []", 9, "There is no paper to print on.", "papers: [a4, letter]")]
-    [InlineData("printer_margin: -1 mm", 17, "is less than nothing", "from 0 mm to 40 mm")]
-    [InlineData("printer_margin: 41 mm", 17, "is too long", "from 0 mm to 40 mm")]
-    [InlineData("lap: 0 mm", 6, "is nothing at all", "from 2 mm to 40 mm")]
+    [InlineData("papers: [a4, 210 x 297 mm]", 14, "A4 is in the list twice.", "once")]
+    [InlineData("papers: 330 x 483", 9, "“483” has no unit; write 483 mm or 483 in.", "")]
+    [InlineData("papers: 100 x 150 mm", 9, "A paper of 100 x 150 mm is of no use", "")]
+    [InlineData("papers: 300 x 2100 mm", 9, "up to 2 m", "")]
+    [InlineData("papers: foolscap", 9, "“foolscap” is not a paper", "two sides, such as 330 x 483 mm")]
+    [InlineData("printer_margin: -1 mm", 17, "is less than nothing", "from 1 mm to 40 mm")]
+    [InlineData("printer_margin: 0 mm", 17, "No printer prints as close to the edge as 0 mm", "4 mm or more")]
+    [InlineData("printer_margin: 41 mm", 17, "is too long", "from 1 mm to 40 mm")]
+    [InlineData("printer_margin: 6", 17, "“6” has no unit", "")]
+    [InlineData("lap: -2 mm", 6, "is less than nothing", "from 0 mm to 20 mm")]
+    [InlineData("lap: 21 mm", 6, "is too long", "from 0 mm to 20 mm")]
     [InlineData("primary: inches", 10, "is not one of the choices", "imperial")]
     [InlineData("kits: 0", 7, "whole number from 1 to 1000", "")]
     [InlineData("kits: many", 7, "whole number from 1 to 1000", "")]
     [InlineData("leave_out: [contnets]", 13, "is not one of the choices", "“contents”")]
-    [InlineData("leave_out: [cover, contents, before, materials, measurements, steps, templates, key, licence]", 12, "Every part", "")]
+    [InlineData("leave_out: [cover, contents, before, materials, measurements, scoring, costs, sheets, steps, templates, key, licence, proofs, class]", 12, "Every part", "")]
     [InlineData("rulers: {metric: 0.25 mm}", 18, "No ruler has steps of 0.25 mm", "metric: 1 mm")]
     [InlineData("rulers: {metric: 1 in}", 18, "No ruler has steps of 1 in", "metric: 1 mm")]
     [InlineData("rulers: {imperial: 1/10 in}", 20, "No ruler has steps of 1/10 in", "1/16 in")]
@@ -272,6 +280,18 @@ public sealed class BookletReaderTests : IDisposable
         Assert.Equal(Length.FromMillimetres(3), source!.PrinterMargin);
         (_, problems) = _folder.ReadWith("date: 2026-11-12", "printer_margin: 4 mm");
         Assert.Empty(problems.All);
+    }
+
+    [Fact]
+    public void Papers_of_any_size_and_laps_of_nothing_are_read()
+    {
+        var (source, problems) = _folder.ReadWith("date: 2026-11-12", "papers: [13 x 19 in, a3, 483 x 330 mm]\nlap: 0 mm");
+        Assert.Empty(problems.All);
+        Assert.Equal(["13x19in", "a3", "330x483mm"], source!.Papers.Select(paper => paper.Id));
+        Assert.Equal(["13 × 19 in", "A3", "330 × 483 mm"], source.Papers.Select(paper => paper.Name));
+        Assert.Equal(new Size(Length.FromMillimetres(330), Length.FromMillimetres(483)), source.Papers[2].Size);
+        Assert.Equal(Length.Zero, source.Lap);
+        Assert.Equal(5, source.LapPlace.Line);
     }
 
     [Theory]

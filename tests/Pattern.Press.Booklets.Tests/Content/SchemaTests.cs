@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Measure;
 
@@ -58,6 +59,18 @@ public sealed class SchemaTests
         Assert.Equal(PaperSize.All.Select(paper => paper.Id), Words("paper"));
     }
 
+    [Theory]
+    [InlineData("330 x 483 mm")]
+    [InlineData("13 × 19 in")]
+    [InlineData("8 1/2x13\"")]
+    [InlineData("a2")]
+    [InlineData("330 x 483")]
+    public void It_takes_the_papers_that_the_reader_takes(string paper)
+    {
+        var pattern = Definitions.GetProperty("paper").GetProperty("anyOf")[1].GetProperty("pattern").GetString()!;
+        Assert.Equal(PaperSize.TryParse(paper, out _, out _), Regex.IsMatch(paper, pattern));
+    }
+
     private static IEnumerable<string> Words(string definition) =>
-        Definitions.GetProperty(definition).GetProperty("enum").EnumerateArray().Select(word => word.GetString()!);
+        (Definitions.GetProperty(definition).TryGetProperty("anyOf", out var kinds) ? kinds[0] : Definitions.GetProperty(definition)).GetProperty("enum").EnumerateArray().Select(word => word.GetString()!);
 }

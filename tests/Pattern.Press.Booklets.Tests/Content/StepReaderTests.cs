@@ -50,6 +50,27 @@ public sealed class StepReaderTests : IDisposable
     }
 
     [Theory]
+    [InlineData("kind: score", "base", FigureShow.Scores)]
+    [InlineData("kind: assemble", "base", FigureShow.Insert)]
+    [InlineData("kind: finish", "", FigureShow.Finished)]
+    [InlineData("kind: fold\nfigure: waste", "base", FigureShow.Waste)]
+    [InlineData("figure: exploded", "", FigureShow.Exploded)]
+    [InlineData("figure: {of: item, show: insert}", "item", FigureShow.Insert)]
+    public void What_is_done_in_a_step_decides_its_figure_where_none_is_asked_for(string keys, string subject, FigureShow show)
+    {
+        var step = ReadStep("title: A\npiece: base\n" + keys, out var problems);
+        Assert.Empty(problems.All);
+        Assert.Equal((subject, show), (step.Figure!.Subject, step.Figure.Show));
+    }
+
+    [Fact]
+    public void An_unknown_kind_of_step_gets_the_nearest()
+    {
+        ReadStep("title: A\npiece: base\nkind: scor", out var problems);
+        Assert.Contains("score", Assert.Single(problems.All).Advice, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("10 min", 10)]
     [InlineData("10min", 10)]
     [InlineData("1 hour", 60)]

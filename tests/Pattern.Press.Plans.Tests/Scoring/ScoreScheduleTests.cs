@@ -21,9 +21,9 @@ public class ScoreScheduleTests
         Assert.Equal((FenceSide.Right, In("8 1/2"), false), (schedule.Turns[1].Side, schedule.Turns[1].Length, schedule.Turns[1].IsLonger));
         Assert.Equal([In("3 1/2"), In("5")], schedule.Turns[1].Full);
         Assert.Equal(
-            ["A 3 3", "B 6 3", "C 3 1/2 3 1/2", "D 5 1/2 3 1/2", "E 3 1/2 5", "F 5 1/2 5", "G 3 5 1/2", "H 6 5 1/2"],
+            ["A 3 1/2 3 1/2", "B 3 3", "C 5 1/2 3 1/2", "D 6 3", "E 5 1/2 5", "F 6 5 1/2", "G 3 1/2 5", "H 3 5 1/2"],
             schedule.Points.Select(p => $"{p.Letter} {LengthFormat.MixedInches(p.FromLeft)} {LengthFormat.MixedInches(p.FromTop)}"));
-        Assert.Equal([new("A", "C"), new("B", "D"), new("E", "G"), new SlantedScore("F", "H")], schedule.Slanted);
+        Assert.Equal([new("A", "B"), new("C", "D"), new("E", "F"), new SlantedScore("G", "H")], schedule.Slanted);
     }
 
     [Fact]

@@ -14,9 +14,8 @@ internal static class ExhaustiveTiling
     public static int FewestPages(Piece piece, TemplatePage page, double lap)
     {
         var fewest = int.MaxValue;
-        foreach (var (areaWidth, areaHeight) in new[] { (page.Width, page.Height), (page.Height, page.Width) })
+        foreach (var (areaWidth, areaHeight) in Areas(page).Distinct())
         {
-            // Turning the template or the page comes to the same on a page without head and foot.
             var panels = piece.Panels
                 .Select(p => (Left: p.Outline.Corners.Min(c => c.X), Top: p.Outline.Corners.Min(c => c.Y), Right: p.Outline.Corners.Max(c => c.X), Bottom: p.Outline.Corners.Max(c => c.Y)))
                 .ToList();
@@ -35,6 +34,21 @@ internal static class ExhaustiveTiling
         }
 
         return fewest;
+    }
+
+    // What is left of the page upright and lying, for the template as it is and, with the two sides swapped, turned.
+    private static IEnumerable<(double Width, double Height)> Areas(TemplatePage page)
+    {
+        foreach (var (width, height) in new[] { (page.Width, page.Height), (page.Height, page.Width) })
+        {
+            var (left, below) = (width - (2 * page.Margin), height - (2 * page.Margin) - page.HeadRoom - page.FootRoom);
+
+            // Less is not offered for tiles at all.
+            if (Math.Min(left, below) < 40)
+                continue;
+            yield return (left, below);
+            yield return (below, left);
+        }
     }
 
     private static int Touched(IEnumerable<(double From, double To)> panels, double from, double to)

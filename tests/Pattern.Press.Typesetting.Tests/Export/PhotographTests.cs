@@ -1,7 +1,7 @@
 using Pattern.Press.Typesetting.Export.Png;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
-using Pattern.Press.Typesetting.Tests.Conformance;
+using Pattern.Press.Conformance;
 using SkiaSharp;
 using UglyToad.PdfPig.Tokens;
 
@@ -40,7 +40,10 @@ public class PhotographTests
     {
         var picture = new ImageData(ImageFormat.Jpeg, WithSegment(Quarters(), 0xE2, [.. "ICC_PROFILE\0"u8, 1, 1, .. Profile()]), 64, 64);
         var root = new StructureElement(Role.Document);
-        var file = Pdf.Write(Sample.OnePage(root, new ImageItem(picture, 0, 0, 50, 50)));
+        var figure = root.Add(Role.Figure);
+        figure.AlternativeText = "Four coloured squares.";
+        figure.Box = (0, 0, 50, 50);
+        var file = Pdf.Write(Sample.OnePage(root, new TaggedItem(figure, [new ImageItem(picture, 0, 0, 50, 50)])));
         Assert.Empty(PdfConformance.Check(file));
         using var document = UglyToad.PdfPig.PdfDocument.Open(file);
         var space = Assert.Single(document.GetPage(1).GetImages()).ImageDictionary.Data["ColorSpace"];

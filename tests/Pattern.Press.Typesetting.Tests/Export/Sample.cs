@@ -194,7 +194,7 @@ internal static class Sample
         var sect = root.Add(Role.Sect);
         var figure = sect.Add(Role.Figure);
         figure.AlternativeText = "Template 1: the base, a rectangle of 100 mm × 60 mm with a valley fold.";
-        figure.Box = (20, 30, 150, 120);
+        figure.Box = (20, 30, 160, 120);
         return new Page
         {
             Width = 297,

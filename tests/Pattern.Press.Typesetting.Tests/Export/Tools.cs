@@ -10,6 +10,9 @@ internal static class Tools
     /// <summary>The text as Poppler takes it out, without line ends.</summary>
     public static string PdfToText(byte[] file) => WithFile(file, path => Run("pdftotext", path, "-").Trim('\n', '\f'));
 
+    /// <summary>The structure with its text as Poppler reads it.</summary>
+    public static string StructureText(byte[] file) => WithFile(file, path => Run("pdfinfo", "-struct-text", path));
+
     /// <summary>A page as Poppler draws it.</summary>
     public static SKBitmap PdfToPicture(byte[] file, int page, int width) => WithFile(file, path =>
     {

@@ -4,7 +4,7 @@ using Pattern.Press.Typesetting.Layout;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
 using Pattern.Press.Typesetting.Styles;
-using Pattern.Press.Typesetting.Tests.Conformance;
+using Pattern.Press.Conformance;
 
 namespace Pattern.Press.Typesetting.Tests.Layout;
 

@@ -91,7 +91,7 @@ internal sealed class CoverPage(BookletContext context, ValueText values)
     private string Outside((Length Width, Length Depth, Length Height) size, Model model)
     {
         var ruler = model.Kit.Ruler;
-        return $"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Number(size.Depth, ruler)} × {values.Length(size.Height, ruler)}".Replace(' ', '\u00A0');
+        return values.Point($"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Number(size.Depth, ruler)} × {LengthFormat.Format(size.Height, ruler)}").Replace(' ', '\u00A0');
     }
 
     private IReadOnlyList<LetteringLine> Lines(string text, FontFace face, double size, double measure) =>

@@ -10,21 +10,30 @@ namespace Pattern.Press.Booklets.Composing.Parts;
 internal static class CutTable
 {
     /// <summary>Makes the table.</summary>
-    public static TableBlock Make(BookletContext context, ValueText values)
+    /// <param name="context">The booklet.</param>
+    /// <param name="values">Sets measurements.</param>
+    /// <param name="kits">For how many finished things.</param>
+    /// <param name="withUse">Whether it says what each rectangle is for.</param>
+    public static TableBlock Make(BookletContext context, ValueText values, int kits, bool withUse = true)
     {
         var phrases = context.Phrases;
-        var kits = context.Source.Kits;
         var inches = CutList.Make(context.Imperial.Kit, kits).Groups.SelectMany(group => group.Items)
             .ToDictionary(item => item.Part.Piece.Id, item => item.Size, StringComparer.Ordinal);
         var rows = new List<TableRow>();
         foreach (var group in CutList.Make(context.Metric.Kit, kits).Groups)
         {
             var stock = context.Source.Stocks[group.Stock];
-            rows.Add(Words.Group(phrases.Format("measurements.cuts.from", ("stock", stock.Name)), columns: 5));
+            var from = stock switch
+            {
+                { OneWay: true } => phrases.Format("measurements.cuts.from_one_way", ("stock", stock.Name)),
+                { Grain: not null } => phrases.Format("measurements.cuts.from_grain", ("stock", stock.Name)),
+                _ => phrases.Format("measurements.cuts.from", ("stock", stock.Name)),
+            };
+            rows.Add(Words.Group(from, withUse ? 5 : 4));
             rows.AddRange(group.Items.Select(item => new TableRow(
             [
                 Words.Head(item.Part.Piece.Name),
-                Words.Cell(item.Part.For ?? ""),
+                .. withUse ? [Words.Cell(item.Part.For ?? "")] : Array.Empty<TableCell>(),
                 Words.Cell(item.Quantity.ToString(CultureInfo.InvariantCulture)),
                 new TableCell(values.One(new SizeValue(item.Size), context.Metric.Kit.Ruler)),
                 new TableCell(values.One(new SizeValue(inches[item.Part.Piece.Id]), context.Imperial.Kit.Ruler)),
@@ -32,10 +41,10 @@ internal static class CutTable
         }
 
         return new TableBlock(
-            [ColumnAlignment.Left, ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Right, ColumnAlignment.Right],
+            [ColumnAlignment.Left, .. withUse ? [ColumnAlignment.Left] : Array.Empty<ColumnAlignment>(), ColumnAlignment.Right, ColumnAlignment.Right, ColumnAlignment.Right],
             [new TableRow([
                 Words.Head(phrases["measurements.cuts.piece"]),
-                Words.Head(phrases["measurements.cuts.use"]),
+                .. withUse ? [Words.Head(phrases["measurements.cuts.use"])] : Array.Empty<TableCell>(),
                 Words.Head(phrases["measurements.cuts.quantity"]),
                 Columns.Head(context, UnitSystem.Metric),
                 Columns.Head(context, UnitSystem.Imperial),

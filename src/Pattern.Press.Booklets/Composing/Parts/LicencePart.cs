@@ -19,7 +19,7 @@ internal static class LicencePart
         if (context.Source.Credits.Count > 0)
         {
             blocks.Add(Words.Subheading(2, phrases["licence.credits"]));
-            blocks.AddRange(context.Source.Credits.Select(credit => new ParagraphBlock(words.Inlines(credit))));
+            blocks.Add(Words.InColumns(context.Styles.Columns.Credits, [.. context.Source.Credits.Select(credit => new ParagraphBlock(words.Inlines(credit)))]));
         }
 
         if (context.Source.Date is { } date)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Pattern.Press.Booklets.Content;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Plans.Materials;
@@ -14,31 +15,55 @@ internal static class MaterialsPart
     public static FlowPart Compose(BookletContext context, ValueText values, MakersWords words)
     {
         var (phrases, source) = (context.Phrases, context.Source);
-        var (list, other) = context.Materials;
+        var (list, other) = context.PerKit;
 
         var blocks = new List<Block>
         {
             Words.Heading(1, phrases["materials.title"], "materials"),
-            Words.Paragraph(phrases.Plural("materials.kits", source.Kits)),
+            Words.Paragraph(phrases["materials.kits"]),
             Words.Subheading(2, phrases["materials.stocks.title"]),
             Stocks(context, values, list, other),
             Words.Paragraph(phrases["materials.stocks.substitute"], ParagraphKind.Small),
         };
         if (list.Stocks.Any(need => need.Stock.CaliperIsEstimate))
             blocks.Add(Words.Paragraph(phrases["materials.stocks.estimated_note"], ParagraphKind.Small));
-        if (source.Extras.Count > 0)
+        var amounts = new Amounts(phrases, source.Currency);
+        if (list.GramsPerKit is { } grams)
+            blocks.Add(new ParagraphBlock(phrases.Inlines("materials.stocks.mass", ("mass", amounts.Mass(grams))), ParagraphKind.Small));
+        var lists = new List<Block>();
+        var extras = Extras(context, amounts, words).ToList();
+        if (extras.Count > 0)
+            lists.Add(List(phrases["materials.extras.title"], extras));
+        lists.Add(List(phrases["materials.tools.title"], Tools(context).Select(words.Inlines)));
+        blocks.Add(Words.InColumns(context.Styles.Columns.Materials, lists));
+        if (!context.IsForSeveral && !source.Without.Contains(BookletPart.Costs) && Shopping.List(context).Total is not null)
         {
-            blocks.Add(Words.Subheading(2, phrases["materials.extras.title"]));
-            blocks.Add(Words.Ticks(source.Extras.Select(words.Inlines)));
+            blocks.Add(Words.Subheading(2, phrases["costs.title"]));
+            blocks.AddRange(ShoppingTable.Make(context, words));
         }
 
-        blocks.Add(Words.Subheading(2, phrases["materials.tools.title"]));
-        blocks.Add(Words.Ticks(Tools(context).Select(words.Inlines)));
-        return new FlowPart(blocks) { Title = phrases["materials.title"] };
+        // Short enough to begin below what comes before; a page is taken only when it is needed.
+        return new FlowPart(blocks, FlowsOn: true) { Title = phrases["materials.title"] };
     }
 
-    // The booklet's own list if it has one; else what its steps name; else what every box takes.
-    private static IReadOnlyList<string> Tools(BookletContext context)
+    // A list and its heading stand in one column.
+    private static KeepTogetherBlock List(string title, IEnumerable<IReadOnlyList<Inline>> items) =>
+        new([Words.Subheading(2, title), Words.Ticks(items)]);
+
+    private static IEnumerable<IReadOnlyList<Inline>> Extras(BookletContext context, Amounts amounts, MakersWords words)
+    {
+        if (context.Source.Adhesive is { } adhesive)
+            yield return context.Phrases.Inlines("materials.extras.adhesive", ("adhesive", words.Inlines(adhesive.Name)), ("length", amounts.Tape(Shopping.Adhesive(context))));
+        foreach (var extra in context.Source.Extras)
+        {
+            yield return extra.PerKit == 1
+                ? words.Inlines(extra.Name)
+                : context.Phrases.Inlines("materials.extras.several", ("count", Words.Plain(amounts.Number(extra.PerKit))), ("extra", words.Inlines(extra.Name)));
+        }
+    }
+
+    /// <summary>The booklet's own tools if it lists them; else what its steps name; else what every box takes.</summary>
+    public static IReadOnlyList<string> Tools(BookletContext context)
     {
         if (context.Source.Tools.Count > 0)
             return context.Source.Tools;
@@ -97,6 +122,12 @@ internal static class MaterialsPart
     {
         var phrases = context.Phrases;
         var inlines = new List<Inline>();
+        if (stock.BasisWeight is { } basis)
+        {
+            inlines.Add(new MeasureInline(phrases.Format("materials.stocks.pounds", ("pounds", basis.Pounds.ToString("0.##", CultureInfo.InvariantCulture)), ("sheet", basis.Sheet.Name))));
+            inlines.Add(new TextInline(phrases["list.comma"]));
+        }
+
         if (stock.Grammage is { } grammage)
         {
             inlines.Add(new MeasureInline(phrases.Format("materials.stocks.weight_value", ("grams", Math.Round(grammage.GramsPerSquareMetre).ToString(CultureInfo.InvariantCulture)))));

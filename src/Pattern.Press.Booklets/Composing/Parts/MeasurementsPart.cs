@@ -28,7 +28,7 @@ internal static class MeasurementsPart
             Words.Phrase(phrases, "measurements.drawn", ParagraphKind.Body, ("system", Words.Plain(phrases[context.Source.Primary == UnitSystem.Metric ? "system.metric_word" : "system.imperial_word"]))),
             Words.Subheading(2, phrases["measurements.cuts.title"], "what-to-cut"),
             Words.Phrase(phrases, "measurements.cuts.lead"),
-            CutTable.Make(context, values),
+            CutTable.Make(context, values, kits: 1),
         };
         if (context.Metric.Kit.Parts.Any(part => part.Hand != Hand.Either))
             blocks.Add(new CalloutBlock(CalloutKind.Tip, phrases["measurements.hands.title"], [Words.Phrase(phrases, "measurements.hands.text")]) { KeepsWithPrevious = true });

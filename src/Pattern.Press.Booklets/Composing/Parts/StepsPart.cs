@@ -19,7 +19,8 @@ internal static class StepsPart
             blocks.Add(Words.Paragraph(phrases.Format("steps.total", ("time", phrases.Minutes(ToTheQuarter(minutes)))), ParagraphKind.Lead));
         foreach (var step in context.Source.Steps)
             blocks.Add(new KeepTogetherBlock(Step(context, step, bindings, words, options, problems)) { Source = new BlockSource(step.File, 1) });
-        return new FlowPart(blocks) { Title = phrases["steps.title"] };
+        // Below the last table where the first step fits there too; else the heading goes to the next page with it.
+        return new FlowPart(blocks, FlowsOn: true) { Title = phrases["steps.title"] };
     }
 
     // A sum of estimates is not known to the minute.

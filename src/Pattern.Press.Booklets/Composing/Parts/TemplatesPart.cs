@@ -1,3 +1,5 @@
+using System.Globalization;
+using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Booklets.Templates;
 using Pattern.Press.Measure;
@@ -13,28 +15,62 @@ internal static class TemplatesPart
     /// <summary>Plans and draws the templates; null after a problem.</summary>
     public static FixedPart? Compose(BookletContext context, IFigureWords words, PaperSize paper, Problems problems)
     {
-        var page = new TemplatePage(
-            paper.Size.Width.Millimetres,
-            paper.Size.Height.Millimetres,
-            context.Source.PrinterMargin.Millimetres,
-            TemplatePages.HeadRoom,
-            TemplatePages.FootRoom);
+        var source = context.Source;
+        var page = TemplatePages.PageOf(paper, source.PrinterMargin.Millimetres);
         try
         {
+            var plan = TemplatePlanner.Plan(context.Primary.Kit, page, new TemplateOptions
+            {
+                Lap = source.Lap.Millimetres,
+                Copies = context.Options.Copies ?? 1,
+                OneWay = source.Stocks.Where(stock => stock.Value.OneWay).Select(stock => stock.Key).ToHashSet(),
+            });
+            RefuseEndless(plan, context, paper, problems);
             return TemplatePages.Make(new TemplateJob
             {
-                Plan = TemplatePlanner.Plan(context.Primary.Kit, page, context.Source.Lap.Millimetres),
+                Plan = plan,
                 Page = page,
                 Kit = context.Primary.Kit,
-                Stocks = context.Source.Stocks,
+                Stocks = source.Stocks,
                 Words = words,
                 Styles = context.Styles,
             });
         }
         catch (TilePlanException impossible)
         {
-            problems.Error(new Place("booklet.md"), $"The templates cannot be laid out on {paper.Name}: {impossible.Message}");
+            Report(impossible, source, paper, problems);
             return null;
+        }
+    }
+
+    private static void Report(TilePlanException impossible, BookletSource source, PaperSize paper, Problems problems)
+    {
+        var found = impossible.Found.ToString("0.#", CultureInfo.InvariantCulture);
+        if (impossible.Problem == TilePlanProblem.LapTooLarge)
+        {
+            problems.Error(
+                source.LapPlace,
+                $"A lap of {found} mm is too wide for the pages of templates on {paper.Name}.",
+                $"Make it {Math.Floor(impossible.Limit).ToString("0", CultureInfo.InvariantCulture)} mm or less, or use larger paper or a smaller printer margin.");
+            return;
+        }
+
+        problems.Error(
+            source.PrinterMarginPlace,
+            $"A printer margin of {LengthFormat.Format(source.PrinterMargin, Ruler.WholeMillimetres)} leaves too little of {paper.Name} for templates: {found} mm, where {impossible.Limit.ToString("0", CultureInfo.InvariantCulture)} mm are needed {(impossible.Problem == TilePlanProblem.PageTooNarrow ? "across" : "each way below what every page says")}.",
+            "Use a smaller printer margin or larger paper.");
+    }
+
+    private static void RefuseEndless(TemplatePlan plan, BookletContext context, PaperSize paper, Problems problems)
+    {
+        if (context.Options.Force)
+            return;
+        foreach (var tiled in plan.Tiled.Where(tiled => tiled.Tiles.Count > PrintSettings.MostPages))
+        {
+            problems.Error(
+                new Place("booklet.md"),
+                $"The template “{tiled.Part.Piece.Name}” takes {tiled.Tiles.Count.ToString(CultureInfo.InvariantCulture)} pages of {paper.Name}.",
+                $"Use larger paper, or add --force to print all {tiled.Tiles.Count.ToString(CultureInfo.InvariantCulture)} pages.");
         }
     }
 }

@@ -26,6 +26,9 @@ internal static class Words
     /// <summary>A list with boxes to tick, an item for each content.</summary>
     public static ListBlock Ticks(IEnumerable<IReadOnlyList<Inline>> items) => List(ListKind.Checklist, items);
 
+    /// <summary>Blocks in as many columns as the theme has for them.</summary>
+    public static ColumnsBlock InColumns(int count, IReadOnlyList<Block> blocks) => new(blocks, count);
+
     /// <summary>A heading that is also a bookmark and a destination.</summary>
     public static HeadingBlock Heading(int level, string text, string destination, string overline = "") =>
         new(level, Plain(text), overline.Length > 0 ? $"{overline}: {text}" : text) { Destination = destination, Overline = overline };

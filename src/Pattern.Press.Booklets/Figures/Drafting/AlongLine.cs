@@ -9,9 +9,15 @@ internal static class AlongLine
     private const double Away = 0.9;
 
     /// <summary>Writes where there is room.</summary>
+    /// <param name="board">The drawing.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="text">The words.</param>
+    /// <param name="styles">Fonts and colours.</param>
     /// <param name="side">1 for the right of the line as it runs, −1 for its left, 0 for either.</param>
+    /// <param name="within">What the words may not leave.</param>
+    /// <param name="clear">How far from other words and lines they stand, in millimetres.</param>
     /// <returns>Whether there was room.</returns>
-    public static bool Write(Board board, Segment line, string text, StyleSheet styles, int side = 0, Box? within = null)
+    public static bool Write(Board board, Segment line, string text, StyleSheet styles, int side = 0, Box? within = null, double clear = 0.3)
     {
         var label = new Label([text], styles.Text.Italic, Math.Max(6.5, styles.Scale.Drawing - 0.5), styles.Language);
         if (line.Length < label.Width + 2)
@@ -32,7 +38,7 @@ internal static class AlongLine
             {
                 var middle = line.At(part) + (right * (way * ((label.Height / 2) + Away)));
                 var box = Box.Around(middle.X, middle.Y, (label.Width * c) + (label.Height * s), (label.Width * s) + (label.Height * c));
-                if (!board.Room.IsFree(box.Grown(0.3)) || (within is { } limit && !limit.Holds(box)))
+                if (!board.Room.IsFree(box.Grown(clear)) || (within is { } limit && !limit.Holds(box)))
                     continue;
                 board.WriteTurned(label, middle, angle * 180 / Math.PI, box, styles.Palette.Text);
                 return true;

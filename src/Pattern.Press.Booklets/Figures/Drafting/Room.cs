@@ -47,6 +47,9 @@ internal sealed class Room
         return true;
     }
 
+    /// <summary>How many lines a straight line passes through.</summary>
+    public int Crossings(Segment line) => _lines.Count(other => Side(line, other.From) * Side(line, other.To) < 0 && Side(other, line.From) * Side(other, line.To) < 0);
+
     /// <summary>
     /// The middle of a free place of a size inside a shape and a box, as near as can be to where it is wanted (the middle of
     /// the shape unless said otherwise), or null if there is none.
@@ -85,4 +88,6 @@ internal sealed class Room
             return bounds.Grown(1e-9).Holds(box) && shape.Holds(box) && IsFree(box);
         }
     }
+
+    private static double Side(Segment line, Point point) => (line.To - line.From).Cross(point - line.From);
 }

@@ -60,6 +60,9 @@ internal sealed class Shape
         }
     }
 
+    /// <summary>Its area, in square millimetres.</summary>
+    public double Area => Math.Abs(Sides.Sum(side => (side.From - Corners[0]).Cross(side.To - Corners[0]))) / 2;
+
     public IEnumerable<Segment> Sides
     {
         get
@@ -138,6 +141,10 @@ internal sealed class Shape
 
         return true;
     }
+
+    /// <summary>Whether any part of a box is inside.</summary>
+    public bool Meets(Box box) =>
+        Bounds.Meets(box) && (Holds(new Point(box.CentreX, box.CentreY)) || Sides.Any(side => side.Crosses(box)));
 
     /// <summary>The part inside a box (Sutherland and Hodgman's clipping), or null if nothing is left.</summary>
     public Shape? Within(Box box)

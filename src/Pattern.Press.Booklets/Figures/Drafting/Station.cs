@@ -15,7 +15,7 @@ internal sealed record Station(double At, string First, string? Second)
 }
 
 /// <summary>Finds the places along the sheet's sides that a maker measures.</summary>
-internal sealed class Stations(Piece piece, Ruler ruler, Piece? other, Ruler? otherRuler, bool across)
+internal sealed class Stations(Piece piece, Ruler ruler, Piece? other, Ruler? otherRuler, bool across, IFigureWords words)
 {
     // The most that is cut off beside a panel so that it folds in freely, in millimetres.
     private const double Hair = 1.5;
@@ -93,7 +93,7 @@ internal sealed class Stations(Piece piece, Ruler ruler, Piece? other, Ruler? ot
 
     private void AddFoldNear(Length length)
     {
-        foreach (var (at, station) in new Stations(piece, ruler, other, otherRuler, across).AddFolds()._found)
+        foreach (var (at, station) in new Stations(piece, ruler, other, otherRuler, across, words).AddFolds()._found)
         {
             if (Math.Abs(station.At - length.Millimetres) < Hair && ruler.Marks(Length.FromMillimetres(station.At)))
                 _found.TryAdd(at, station);
@@ -102,6 +102,6 @@ internal sealed class Stations(Piece piece, Ruler ruler, Piece? other, Ruler? ot
 
     private Station Make(Length length, Length? second) => new(
         length.Millimetres,
-        LengthFormat.Format(length, ruler),
-        second is { } there && otherRuler is not null ? LengthFormat.Format(there, otherRuler) : null);
+        words.Number(LengthFormat.Format(length, ruler)),
+        second is { } there && otherRuler is not null ? words.Number(LengthFormat.Format(there, otherRuler)) : null);
 }

@@ -20,6 +20,9 @@ public enum FinishedShow
 
     /// <summary>Taken apart, each part along the way it comes off.</summary>
     Apart,
+
+    /// <summary>Open, with arrows for what has come off.</summary>
+    Opened,
 }
 
 /// <summary>The finished thing in axonometric projection, folded from its pieces.</summary>
@@ -49,7 +52,9 @@ public sealed class FinishedDrawing : IDrawing
         if (show == FinishedShow.Closed)
             thing.AddClosed(scene, default);
         else if (show == FinishedShow.Apart)
-            thing.Add(scene, thing.Apart(), default);
+            thing.AddApart(scene, ClosedView.Viewer);
+        else if (show == FinishedShow.Opened)
+            thing.AddOpened(scene, Opening, OpenView.Viewer);
         else
             thing.AddOpen(scene, default, Opening);
         if (show == FinishedShow.Both)
@@ -61,6 +66,16 @@ public sealed class FinishedDrawing : IDrawing
         _drawing = new SolidDrawing(scene, show is FinishedShow.Closed or FinishedShow.Apart ? ClosedView : OpenView, dimensions);
         Facts = new FinishedFacts(
             show, width, depth, height, show is FinishedShow.Closed or FinishedShow.Apart || !thing.FallsOpen ? 90 : 90 * Opening, thing.Pieces, item);
+    }
+
+    /// <summary>Draws the moment when a part goes on or in; null when there is no such part or it stands by itself.</summary>
+    /// <param name="kit">The pieces and mats.</param>
+    /// <param name="item">What goes inside, if it is known.</param>
+    /// <param name="part">The piece, by id, or <see cref="Assembly.Item"/>.</param>
+    public static SolidDrawing? Inserting(Kit kit, Item? item, string part)
+    {
+        var scene = new Scene { Ground = 0 };
+        return new FinishedThing(kit, item).AddInserting(scene, part, Opening, OpenView.Viewer) ? new SolidDrawing(scene, OpenView) : null;
     }
 
     /// <summary>What is to be seen, with numbers, for a description in words.</summary>

@@ -72,13 +72,70 @@ public sealed class FinishedThing
     /// <param name="opening">How far pieces that open as a whole are folded: 0 flat, 1 closed.</param>
     public void AddOpen(Scene scene, Vector3d at, double opening) => Add(scene, _thing.Open(opening), at);
 
+    /// <summary>Adds the thing opened, with an arrow for each part that has come off.</summary>
+    internal void AddOpened(Scene scene, double opening, Vector3d viewer)
+    {
+        var open = _thing.Open(opening);
+        Add(scene, open, default);
+        foreach (var (part, place) in open.Zip(_thing.Closed).Where(pair => pair.First.Part.To is not null))
+        {
+            // From its place to where it is now, seen at the same spot as an arrow the other way.
+            if (MotionArrow.Straight(part, Foot(place) - Foot(part), viewer) is { } back)
+                scene.Add(new MotionArrow([.. back.Path.Reverse()]));
+        }
+    }
+
+    /// <summary>Adds everything taken apart, with arrows along the ways it goes together.</summary>
+    internal void AddApart(Scene scene, Vector3d viewer)
+    {
+        var apart = _thing.Apart();
+        Add(scene, apart, default);
+        foreach (var (part, place) in apart.Zip(_thing.Closed).Where(pair => pair.First.Copy == 0))
+        {
+            var host = apart.FirstOrDefault(one => one.Part.Part == part.Part.To);
+            var way = AssembledThing.Direction(part.Part.Leaves);
+            if (host is null)
+                continue;
+
+            // Only as far as to what it goes to next; the arrow would cover that.
+            var gap = part.Corners.Min(way.Dot) - apart.Where(one => one != part && one.Corners.Max(way.Dot) < part.Corners.Min(way.Dot) + 1e-6).Select(one => one.Corners.Max(way.Dot)).DefaultIfEmpty(0).Max();
+            scene.Add(MotionArrow.Straight(part, -way * Math.Min(gap * 1.1, Foot(part).DistanceTo(Foot(place))), viewer));
+        }
+    }
+
+    /// <summary>Adds what is there when a part goes on or in, that part on its way, and an arrow.</summary>
+    /// <param name="scene">The scene.</param>
+    /// <param name="part">The part: a piece or the item.</param>
+    /// <param name="opening">How far pieces that open as a whole are folded when something goes in.</param>
+    /// <param name="viewer">Towards the viewer.</param>
+    /// <returns>Whether there is such a part, and something it goes to.</returns>
+    internal bool AddInserting(Scene scene, string part, double opening, Vector3d viewer)
+    {
+        if (_thing.Parts.FirstOrDefault(one => one.Part == part) is not { To: not null } entry)
+            return false;
+        var closed = _thing.Closed;
+        var before = _thing.Parts.TakeWhile(one => one.Part != part).Where(one => AssembledThing.Covers(entry) || !AssembledThing.Covers(one)).Select(one => one.Part).ToHashSet(StringComparer.Ordinal);
+        var standing = (AssembledThing.Covers(entry) ? closed : _thing.Open(opening)).Where(one => before.Contains(one.Part.Part)).ToList();
+        var hidden = AssembledThing.Covers(entry) && standing.Exists(one => one.Part.To is null && one.Pose is not null && entry.Goes == GoesWhere.Around);
+        var way = AssembledThing.Direction(entry.Leaves);
+        var own = closed.Where(one => one.Part.Part == part).ToList();
+        var reach = standing.Where(one => !hidden || one.Part.To is null).SelectMany(one => one.Corners).Max(way.Dot);
+        var size = own.SelectMany(one => one.Corners).Max(way.Dot) - own.SelectMany(one => one.Corners).Min(way.Dot);
+        var shift = way * (Math.Max(0, reach - own.SelectMany(one => one.Corners).Min(way.Dot)) + (0.25 * Math.Max(size, Outside.Height)));
+        var moved = own.Select(one => one.Moved(shift)).ToList();
+        Add(scene, standing.Concat(moved), default);
+        scene.Add(MotionArrow.Straight(moved[0], -shift, viewer));
+        return true;
+    }
+
+    private static Vector3d Foot(PosedPart part) => part.Pose?.Root.At(part.Pose.Root.Panel.Outline.Centroid) ?? part.Foot;
+
     /// <summary>Adds parts.</summary>
     internal void Add(Scene scene, IEnumerable<PosedPart> parts, Vector3d at)
     {
         ArgumentNullException.ThrowIfNull(scene);
         var all = parts.ToList();
-        var ground = scene.Ground is null || all.Count == 0 ? 0 : Math.Min(0, all.Min(part => part.Bottom));
-        foreach (var part in all.Select(part => part.Moved(at - (Vector3d.UnitZ * ground))))
+        foreach (var part in all.Select(part => part.Moved(at)))
         {
             if (part.Pose is { } pose)
                 scene.Add(pose, MatPlacing.On(pose.Piece, _kit.Parts));

@@ -8,6 +8,9 @@ namespace Pattern.Press.Booklets.Figures.Solid;
 /// <summary>One piece, folded part of the way or wholly, in axonometric projection.</summary>
 public sealed class FoldedDrawing : IDrawing
 {
+    /// <summary>How much farther arrows go than the piece is folded.</summary>
+    private const double Onwards = 0.3;
+
     private static readonly Axonometry View = new(32, 34);
     private readonly SolidDrawing _drawing;
 
@@ -16,13 +19,27 @@ public sealed class FoldedDrawing : IDrawing
     /// <param name="opening">How far it is folded, in the order of hands: 0 flat, 1 finished.</param>
     /// <param name="upsideDown">Whether its facing side looks down, as a platform stands in its box.</param>
     /// <param name="mats">Mats on its panels.</param>
-    public FoldedDrawing(Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null)
+    /// <param name="turned">Whether an arrow shows that it was turned over.</param>
+    public FoldedDrawing(Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null, bool turned = false)
     {
         ArgumentNullException.ThrowIfNull(piece);
         var pose = upsideDown ? FinishedThing.UpsideDown(piece, opening) : FinishedThing.Standing(piece, opening);
         var corners = pose.Panels.SelectMany(panel => panel.Corners).ToArray();
         var scene = new Scene { Ground = corners.Min(corner => corner.Z) };
         scene.Add(pose, mats);
+
+        // Where it is going: a third of the whole way on, as it is going to stand.
+        if (opening is > 0 and < 1)
+        {
+            Pose At(double part) => upsideDown ? FinishedThing.UpsideDown(piece, part) : FinishedThing.Standing(piece, part);
+            foreach (var arrow in MotionArrow.Folding(piece, At, opening, Math.Min(1, opening + Onwards), View.Viewer))
+                scene.Add(arrow);
+        }
+        else if (turned)
+        {
+            scene.Add(MotionArrow.TurningOver(corners));
+        }
+
         _drawing = new SolidDrawing(scene, View);
         Facts = new FoldedFacts(
             piece, opening, upsideDown,

@@ -9,6 +9,7 @@ public sealed class Scene
     private const double Same = 1e-6;
     private readonly List<Face> _faces = [];
     private readonly List<SpaceLine> _lines = [];
+    private readonly List<MotionArrow> _arrows = [];
     private int _owners;
 
     /// <summary>All surfaces.</summary>
@@ -16,6 +17,9 @@ public sealed class Scene
 
     /// <summary>All edges.</summary>
     public IReadOnlyList<SpaceLine> Lines => _lines;
+
+    /// <summary>Arrows that say how something moves.</summary>
+    public IReadOnlyList<MotionArrow> Arrows => _arrows;
 
     /// <summary>The height of the ground that shadows fall on; null for none.</summary>
     public double? Ground { get; set; }
@@ -43,6 +47,13 @@ public sealed class Scene
 
         foreach (var mat in mats ?? [])
             AddMat(pose.Panel(mat.Panel.Name), mat.Corners, mat.Side);
+    }
+
+    /// <summary>Adds an arrow; nothing for null.</summary>
+    public void Add(MotionArrow? arrow)
+    {
+        if (arrow is not null)
+            _arrows.Add(arrow);
     }
 
     /// <summary>Adds an upright rectangular block.</summary>

@@ -13,6 +13,10 @@ internal sealed class SceneView
     /// <summary>Smaller spots are left out, in millimetres on paper: they would only soil the tint.</summary>
     private const double LeastSpot = 0.2;
 
+    /// <summary>The head of an arrow, and the light edge around it, in millimetres on paper.</summary>
+    private const double HeadLength = 3.2;
+    private const double ArrowEdge = 0.35;
+
     private readonly IReadOnlyList<Face> painted;
     private readonly IReadOnlyList<SeenLine> lines;
     private readonly Scene scene;
@@ -23,7 +27,7 @@ internal sealed class SceneView
         View = view;
         painted = PaintOrder.Of(scene.Faces, view);
         lines = new LineVisibility(scene.Faces, view).Of(scene.Lines);
-        var corners = painted.SelectMany(face => face.Corners).Concat(ShadowCorners().SelectMany(shadow => shadow)).Select(view.See).ToArray();
+        var corners = painted.SelectMany(face => face.Corners).Concat(ShadowCorners().SelectMany(shadow => shadow)).Concat(scene.Arrows.SelectMany(arrow => arrow.Path)).Select(view.See).ToArray();
         (Left, Right) = (corners.Min(c => c.X), corners.Max(c => c.X));
         (Top, Bottom) = (corners.Min(c => c.Y), corners.Max(c => c.Y));
     }
@@ -71,6 +75,62 @@ internal sealed class SceneView
             }
 
             yield return new PathItem(path.Build(), null, new Stroke(group.Key.Colour, group.Key.Width, [], LineCap.Round));
+        }
+
+        foreach (var arrow in scene.Arrows)
+        {
+            foreach (var item in Arrow(arrow))
+                yield return item;
+        }
+
+        // A light edge parts the arrow from the lines that it crosses.
+        IEnumerable<PageItem> Arrow(MotionArrow arrow)
+        {
+            var points = arrow.Path.Select(place => At(View.See(place))).Select(at => new Nets.Point(at.X, at.Y)).ToList();
+            var tip = points[^1];
+            var length = Math.Min(HeadLength, 0.6 * points.Zip(points.Skip(1), (a, b) => a.DistanceTo(b)).Sum());
+            if (length < 0.5)
+                yield break;
+
+            // The head lies along the way's last stretch as long as itself; the shaft ends inside it.
+            while (points.Count > 1 && points[^1].DistanceTo(tip) < length)
+            {
+                var before = points[^2];
+                if (before.DistanceTo(tip) <= length)
+                {
+                    points.RemoveAt(points.Count - 1);
+                    continue;
+                }
+
+                var (low, high) = (0.0, 1.0);
+                for (var i = 0; i < 40; i++)
+                {
+                    var part = (low + high) / 2;
+                    if ((before + ((points[^1] - before) * part)).DistanceTo(tip) > length)
+                        low = part;
+                    else
+                        high = part;
+                }
+
+                points[^1] = before + ((points[^1] - before) * low);
+                break;
+            }
+
+            var foot = points[^1];
+            var along = (tip - foot) * (1 / tip.DistanceTo(foot));
+            var across = new Nets.Point(-along.Y, along.X) * (length * 0.42);
+            var (a, b) = (foot + across, foot - across);
+            var shaft = new PathBuilder().MoveTo(points[0].X, points[0].Y);
+            foreach (var point in points.Skip(1))
+                shaft = shaft.LineTo(point.X, point.Y);
+            shaft = shaft.LineTo((foot + (along * (length * 0.3))).X, (foot + (along * (length * 0.3))).Y);
+            var line = shaft.Build();
+            var head = PathBuilder.Polygon(new(tip.X, tip.Y), new(a.X, a.Y), new(b.X, b.Y));
+            var width = styles.Lines.CutWidth * 1.3;
+            yield return new PathItem(line, null, new Stroke(Colour.White, width + (2 * ArrowEdge), [], LineCap.Round));
+            yield return new PathItem(head, Colour.White, new Stroke(Colour.White, 2 * ArrowEdge, [], LineCap.Round));
+            yield return new PathItem(line, null, new Stroke(tints.Ink, width, [], LineCap.Round));
+            yield return new PathItem(head, tints.Ink, null);
         }
 
         PagePoint At(Seen seen) => new(x + ((seen.X - Left) * scale), y + ((seen.Y - Top) * scale));

@@ -64,9 +64,9 @@ public sealed class AssembledThing
             var shift = part.To is null ? default : shifts.GetValueOrDefault(part.To);
             if (part.To is not null)
             {
-                // Beyond everything that is taken apart the same way already, by a fifth of the thing's size.
+                // Beyond everything that is taken apart the same way already, by two fifths of the thing's size.
                 var way = Direction(part.Leaves);
-                var clear = 0.2 * Size(Closed);
+                var clear = 0.4 * Size(Closed);
                 var reach = placed.SelectMany(one => one.Corners).Max(corner => way.Dot(corner));
                 shift += way * Math.Max(0, reach + clear - copies.SelectMany(one => one.Corners).Min(corner => way.Dot(corner + shift)));
             }

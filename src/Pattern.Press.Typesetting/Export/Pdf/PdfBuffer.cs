@@ -100,6 +100,8 @@ internal sealed class PdfBuffer : IDisposable
     {
         if (!(Math.Abs(value) < 1e9))
             throw new ArgumentException("A factor is not a number that can be printed.");
+        if (Math.Abs(value) < 5e-9)
+            return Byte((byte)'0');
         var room = Room(32);
         _ = Utf8Formatter.TryFormat(value, room, out var written, new StandardFormat('F', 8));
         while (room[written - 1] == '0')

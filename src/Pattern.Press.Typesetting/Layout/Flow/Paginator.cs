@@ -29,6 +29,24 @@ internal static class Paginator
         return pages;
     }
 
+    /// <summary>
+    /// What stands on the last page so far, in a column that still grows. Pages before it stay as they are, so a search
+    /// that begins at the page found before takes no longer for a long book than for a short one.
+    /// </summary>
+    /// <param name="strips">The strips.</param>
+    /// <param name="height">The height of a page.</param>
+    /// <param name="first">The first strip of the last page found before; becomes that of the page found now.</param>
+    public static IReadOnlyList<PlacedStrip> LastPage(IReadOnlyList<Strip> strips, double height, ref int first)
+    {
+        while (true)
+        {
+            var page = Fill(strips, first, height, out var next);
+            if (next >= strips.Count)
+                return page;
+            first = next;
+        }
+    }
+
     private static List<PlacedStrip> Fill(IReadOnlyList<Strip> strips, int first, double height, out int next)
     {
         var page = new List<PlacedStrip>();

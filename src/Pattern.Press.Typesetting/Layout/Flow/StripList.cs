@@ -9,6 +9,7 @@ internal sealed class StripList
     private readonly List<string> _destinations = [];
     private double _gap;
     private bool _startsPage;
+    private int _lastPage;
 
     public IReadOnlyList<Strip> Strips => _strips;
 
@@ -43,6 +44,13 @@ internal sealed class StripList
         _destinations.Clear();
         (_gap, _startsPage) = (0, false);
         _strips.Add(strip);
+    }
+
+    /// <summary>How far down the last page the strips reach so far, if pages are so high; in millimetres.</summary>
+    public double BottomOnPage(double pageHeight)
+    {
+        var last = Paginator.LastPage(_strips, pageHeight, ref _lastPage)[^1];
+        return last.Bottom + Stacking.PadBelow(last.Strip.Frame, null);
     }
 
     /// <summary>Keeps all strips from one on together, if they fit a page.</summary>

@@ -4,9 +4,9 @@ namespace Pattern.Press.Typesetting.Layout.Text;
 
 /// <summary>
 /// Finds where lines may break, after the rules of Unicode Standard Annex #14 (revision for Unicode 15) that matter to
-/// text in Latin letters. Three places are tailored, as the annex allows: no break before an em dash; none before a dash
-/// between spaces, which belongs to the end of a line; and none after a dash between two digits, for a range such as 3–5
-/// reads as one number.
+/// text in Latin letters. Four places are tailored, as the annex allows: no break before an em dash; none before a dash
+/// between spaces, which belongs to the end of a line; none after a dash between two digits, for a range such as 3–5
+/// reads as one number; and none between a whole number and its fraction.
 /// </summary>
 internal static class LineBreaks
 {
@@ -31,7 +31,7 @@ internal static class LineBreaks
                 continue; // LB9: a mark is part of the letter it stands on
             if (after == LineBreakClass.CM)
                 after = LineBreakClass.AL; // LB10
-            breaks[i] = MayBreak(beforeThat, before, afterSpace, after) && !(afterSpace && IsSpacedDash(text, i));
+            breaks[i] = MayBreak(beforeThat, before, afterSpace, after) && !(afterSpace && (IsSpacedDash(text, i) || IsFractionOfNumber(text, i)));
             if (after == LineBreakClass.SP && before is not (LineBreakClass.BK or LineBreakClass.ZW))
             {
                 afterSpace = true;
@@ -48,6 +48,19 @@ internal static class LineBreaks
 
     private static bool IsSpacedDash(ReadOnlySpan<char> text, int at) =>
         text[at] is '\u2013' or '\u2014' && (at + 1 == text.Length || text[at + 1] == ' ');
+
+    /// <summary>Whether digits, a slash and digits begin here, one space behind another digit: the fraction of 2 1/4.</summary>
+    private static bool IsFractionOfNumber(ReadOnlySpan<char> text, int at)
+    {
+        if (at < 2 || text[at - 1] != ' ' || !char.IsAsciiDigit(text[at - 2]))
+            return false;
+        if (text[at] is '¼' or '½' or '¾' or (>= '⅐' and <= '⅞'))
+            return true;
+        var slash = at;
+        while (slash < text.Length && char.IsAsciiDigit(text[slash]))
+            slash++;
+        return slash > at && slash + 1 < text.Length && (text[slash] is '/' or '\u2044') && char.IsAsciiDigit(text[slash + 1]);
+    }
 
     private static bool MayBreak(LineBreakClass beforeThat, LineBreakClass before, bool spaces, LineBreakClass after)
     {
@@ -79,8 +92,10 @@ internal static class LineBreaks
             return false; // LB19
         if (after is LineBreakClass.BA or LineBreakClass.HY or LineBreakClass.B2 or LineBreakClass.IN)
             return false; // LB21, LB22, and the tailoring for em dashes
-        if (before is LineBreakClass.HY or LineBreakClass.BA && after is LineBreakClass.AL or LineBreakClass.NU && BeginsWord(beforeThat))
+        if (before == LineBreakClass.HY && after is LineBreakClass.AL or LineBreakClass.NU && BeginsWord(beforeThat))
             return false; // LB20a: a hyphen that begins a word
+        if (before == LineBreakClass.BA && after == LineBreakClass.NU && BeginsWord(beforeThat))
+            return false; // the tailoring for ranges: a dash used as a minus
         if (before == LineBreakClass.BA && after == LineBreakClass.NU && beforeThat == LineBreakClass.NU)
             return false; // the tailoring for ranges
         return !Joined(before, after);
@@ -114,9 +129,9 @@ internal static class LineBreaks
         '\u200B' => LineBreakClass.ZW,
         '\u2060' or '\uFEFF' => LineBreakClass.WJ,
         '\u00A0' or '\u202F' or '\u2007' or '\u2011' => LineBreakClass.GL,
-        '\u00AD' or '\u2010' or '\u2012' or '\u2013' or '\t' or '|' => LineBreakClass.BA,
+        '\u00AD' or '\u2012' or '\u2013' or '\t' or '|' => LineBreakClass.BA,
         >= '\u2000' and <= '\u200A' => LineBreakClass.BA,
-        '-' => LineBreakClass.HY,
+        '-' or '\u2010' => LineBreakClass.HY,
         '\u2014' => LineBreakClass.B2,
         '}' => LineBreakClass.CL,
         ')' or ']' => LineBreakClass.CP,

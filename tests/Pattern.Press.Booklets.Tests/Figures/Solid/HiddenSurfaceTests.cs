@@ -33,6 +33,22 @@ public sealed class HiddenSurfaceTests
         Compare(scene.Faces, new Axonometry(azimuth, elevation), 160);
     }
 
+    [Theory]
+    [InlineData("apart")]
+    [InlineData("lid")]
+    [InlineData("platform")]
+    [InlineData(Assembly.Item)]
+    public void Parts_on_their_way_are_painted_as_a_depth_buffer_shows_them(string part)
+    {
+        var thing = new FinishedThing(Samples.Box(62, 58, 82, 12, 22), Tin);
+        var (scene, view) = (new Scene(), new Axonometry(32, 30));
+        if (part == "apart")
+            thing.AddApart(scene, view.Viewer);
+        else
+            Assert.True(thing.AddInserting(scene, part, 0.31, view.Viewer));
+        Compare(scene.Faces, view, 160);
+    }
+
     [Fact]
     public void Panels_that_reach_through_each_other_are_split_so_that_every_part_is_right() =>
         Gen.Select(Gen.Double[-50, 50].Array[9].Array[3, 14], Gen.Double[-180, 180], Gen.Double[5, 85]).Sample((triangles, azimuth, elevation) =>

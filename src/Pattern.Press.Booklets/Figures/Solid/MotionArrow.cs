@@ -1,0 +1,121 @@
+using Pattern.Press.Nets;
+using Pattern.Press.Nets.Folding;
+
+namespace Pattern.Press.Booklets.Figures.Solid;
+
+/// <summary>An arrow along the way that something moves, drawn over everything else.</summary>
+/// <param name="Path">Places on that way, in order; two for a straight one.</param>
+public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
+{
+    /// <summary>How many stretches follow a way that bends.</summary>
+    private const int Stretches = 14;
+
+    /// <summary>How far outside a panel's edge its arrow runs, as a part of its depth.</summary>
+    private const double Beyond = 0.1;
+
+    /// <summary>A turn past this angle, in degrees, takes a panel over into where it came from.</summary>
+    private const double FarOver = 120;
+
+    /// <summary>Its length in millimetres.</summary>
+    public double Length => Path.Zip(Path.Skip(1), (a, b) => a.DistanceTo(b)).Sum();
+
+    /// <summary>
+    /// The ways that panels go while a piece is folded on: of the panels that move, those that are nearest to the viewer,
+    /// each followed at the middle of its outer edge.
+    /// </summary>
+    /// <param name="piece">The piece, with the folds of its flat panels.</param>
+    /// <param name="at">The piece folded part of the way, where it stands.</param>
+    /// <param name="from">How far it is folded.</param>
+    /// <param name="to">How far it is going to be.</param>
+    /// <param name="viewer">Towards the viewer.</param>
+    /// <param name="most">How many arrows there are at most.</param>
+    public static IReadOnlyList<MotionArrow> Folding(Piece piece, Func<double, Pose> at, double from, double to, Vector3d viewer, int most = 2)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(at);
+        var poses = Enumerable.Range(0, Stretches + 1).Select(i => at(from + ((to - from) * i / Stretches))).ToList();
+        var arrows = new List<MotionArrow>();
+        var goesOver = false;
+        foreach (var fold in piece.Folds.Where(fold => fold.Bulge == 0))
+        {
+            // What turns with something else, and what is folded in between, would only confuse.
+            var panel = piece.Panel(fold.Child);
+            var turned = poses[0].Angles.TryGetValue(fold, out var angle) ? poses[^1].Angles[fold] - angle : 0;
+            if (panel.Role == PanelRole.Gusset || panel.Bend is not null || Math.Abs(turned) < 5)
+                continue;
+            var outer = Outer(panel, fold);
+            var path = poses.Select(pose => pose.Panel(panel.Name).At(outer)).ToList();
+
+            // What goes all the way over ends behind its own wall: the last quarter is left out.
+            if (Math.Abs(turned) > FarOver)
+            {
+                goesOver = true;
+                path = path[..^(Stretches / 4)];
+            }
+
+            var arrow = new MotionArrow(path);
+            if (arrow.Length > 1)
+                arrows.Add(arrow);
+        }
+
+        // Of those that go farthest the nearest; where they go in over a wall, only those whose inside is seen.
+        var longest = arrows.Select(arrow => arrow.Length).DefaultIfEmpty(0).Max();
+        var middle = poses[0].Root.At(poses[0].Root.Panel.Outline.Centroid);
+        double Near(MotionArrow arrow) => Math.Round(viewer.Dot((arrow.Path[0] - middle) with { Z = 0 }), 3);
+        return [.. arrows.Where(arrow => arrow.Length > 0.5 * longest && (!goesOver || Near(arrow) < 0)).OrderByDescending(Near).Take(most)];
+    }
+
+    /// <summary>
+    /// A straight way: what stands in its place and what stands apart from it, followed at the foot of the side that looks
+    /// to the viewer.
+    /// </summary>
+    /// <param name="apart">The part away from its place.</param>
+    /// <param name="shift">From there to its place.</param>
+    /// <param name="viewer">Towards the viewer.</param>
+    public static MotionArrow? Straight(PosedPart apart, Vector3d shift, Vector3d viewer)
+    {
+        ArgumentNullException.ThrowIfNull(apart);
+        var length = shift.Length;
+        if (length < 1)
+            return null;
+        var corners = apart.Corners.ToList();
+        var (left, right, front, back) = (corners.Min(c => c.X), corners.Max(c => c.X), corners.Min(c => c.Y), corners.Max(c => c.Y));
+        var (low, high) = (corners.Min(c => c.Z), corners.Max(c => c.Z));
+        var middle = new Vector3d((left + right) / 2, (front + back) / 2, (low + high) / 2);
+        var way = shift * (1 / length);
+        var start = middle + (way * corners.Max(corner => way.Dot(corner - middle)));
+        if (Math.Abs(way.Z) > 0.5)
+        {
+            // Of the two sides that are seen, the one that looks more to the viewer.
+            start += Math.Abs(viewer.X) > Math.Abs(viewer.Y)
+                ? new Vector3d(Math.Sign(viewer.X) * (right - left) / 2, 0, 0)
+                : new Vector3d(0, Math.Sign(viewer.Y) * (back - front) / 2, 0);
+        }
+
+        return new MotionArrow([start + (way * (0.08 * length)), start + (way * (0.82 * length))]);
+    }
+
+    /// <summary>The way of a piece that is turned over about the line from left to right, beside its right end.</summary>
+    /// <param name="corners">The piece's corners, where it lies turned over.</param>
+    public static MotionArrow TurningOver(IReadOnlyCollection<Vector3d> corners)
+    {
+        ArgumentNullException.ThrowIfNull(corners);
+        var (right, left) = (corners.Max(c => c.X), corners.Min(c => c.X));
+        var (middle, level) = ((corners.Min(c => c.Y) + corners.Max(c => c.Y)) / 2, (corners.Min(c => c.Z) + corners.Max(c => c.Z)) / 2);
+        var radius = 0.3 * (corners.Max(c => c.Y) - corners.Min(c => c.Y));
+        var line = new Vector3d(right + (0.14 * (right - left)), middle, level);
+        return new MotionArrow([.. Enumerable.Range(0, Stretches + 1)
+            .Select(i => RigidMotion.Turn(line, Vector3d.UnitX, 180.0 * i / Stretches).Apply(line + new Vector3d(0, -radius, 0)))]);
+    }
+
+    // Square to the fold at its middle, a little beyond the panel's farthest edge.
+    private static Point Outer(Panel panel, Fold fold)
+    {
+        var middle = fold.From.MidwayTo(fold.To);
+        var along = (fold.To - fold.From) * (1 / fold.From.DistanceTo(fold.To));
+        var away = new Point(-along.Y, along.X);
+        if (away.Dot(panel.Outline.Centroid - middle) < 0)
+            away *= -1;
+        return middle + (away * ((1 + Beyond) * panel.Outline.Corners.Max(corner => away.Dot(corner - middle))));
+    }
+}
