@@ -37,8 +37,8 @@ internal static class SeamProofs
         return new(FoldingProofKind.SeamsLieFlat, piece, found, limit, holds, holds ? [] : Names(worst)) { Other = OtherOf(worst) };
     }
 
-    // A tab on another piece, such as a divider's, is pressed across the play that the piece needs to go in.
-    private static double Play(FoundSeam seam) => seam.Other is null || seam.Other == seam.Part ? 0 : PlayBetweenPieces;
+    // The tab of a divider is pressed across the play that the divider needs to go in between two walls.
+    private static double Play(FoundSeam seam) => seam.Other is not null && seam.Other != seam.Part && seam.Part.Part.Stands == Stance.OnEdge ? PlayBetweenPieces : 0;
 
     private static FoldingProof Inside(string piece, List<FoundSeam> seams, KitProofs.Working work)
     {
