@@ -17,7 +17,7 @@ public sealed class CommandLineTests
         var (code, output, errors) = Run("--help");
         Assert.Equal(0, code);
         Assert.Equal("", errors);
-        foreach (var command in new[] { "build", "check", "structures" })
+        foreach (var command in new[] { "build", "check", "preview", "structures" })
         {
             var line = Assert.Single(output.Split('\n'), line => line.TrimStart().StartsWith(command + " ", StringComparison.Ordinal));
             Assert.Matches(@"[A-Z].*\.\s*$", line);
@@ -25,8 +25,9 @@ public sealed class CommandLineTests
     }
 
     [Theory]
-    [InlineData("build", "FOLDER", "--paper", "330x483mm", "--printer-margin", "--lap", "--only", "templates", "--copies", "--grey", "--force", "--out", "--theme")]
+    [InlineData("build", "FOLDER", "--paper", "330x483mm", "--printer-margin", "--lap", "--only", "templates", "--copies", "--grey", "--force", "--out", "--theme", "--svg")]
     [InlineData("check", "FOLDER", "--paper", "--printer-margin", "--lap", "--force")]
+    [InlineData("preview", "FOLDER", "--page", "--width", "--paper", "--theme", "--out")]
     [InlineData("structures", "ID")]
     public void Help_of_a_command_names_what_it_takes(string command, params string[] takes)
     {
@@ -72,6 +73,17 @@ public sealed class CommandLineTests
         Assert.Equal(2, code);
         Assert.Contains($"--paper: “{paper}” is not a paper that is known here.", errors, StringComparison.Ordinal);
         Assert.Contains(advice, errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("5")]
+    [InlineData("80000")]
+    [InlineData("wide")]
+    public void A_picture_of_an_impossible_width_is_wrong_usage(string width)
+    {
+        var (code, _, errors) = Run("preview", "somewhere", "--width", width);
+        Assert.Equal(2, code);
+        Assert.Contains("--help", errors, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -91,7 +91,8 @@ internal static class SheetsOfStock
             Length Smaller(Length length) => ruler.Round(Length.FromMillimetres(length.Millimetres * part), Rounding.Down);
             var smaller = item with { Width = Smaller(item.Width), Depth = Smaller(item.Depth), Height = Smaller(item.Height) };
             if (smaller.Height > Length.Zero && smaller.Width > Length.Zero && smaller.Depth > Length.Zero
-                && context.Refit(ruler, smaller, context.Given) is { } fitted && Holds(stock, Wanted(fitted.Kit, stock)))
+                && new[] { ruler, context.Metric.Kit.Ruler, context.Imperial.Kit.Ruler }.Distinct().All(column =>
+                    context.Refit(column, smaller, context.Given) is { } fitted && Holds(stock, Wanted(fitted.Kit, stock))))
             {
                 (best, low) = (smaller, part);
             }

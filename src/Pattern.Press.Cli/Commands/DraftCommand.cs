@@ -18,7 +18,7 @@ internal static class DraftCommand
         var name = new Option<string>("--name") { Description = "The name of the booklet’s folder.", HelpName = "NAME", Required = true };
         var into = new Option<string>("--into") { Description = "The folder that the booklet’s folder is written into; the current one if left out.", HelpName = "DIR", DefaultValueFactory = _ => "." };
         var stock = new Option<string?>("--stock") { Description = "The card, such as \"moss-green card, 250 g/m2, 305 x 305 mm\".", HelpName = "WORDS" };
-        var paper = Shared.Paper();
+        var paper = PrintOptions.Paper();
         var command = new Command("draft", "Writes the first version of a booklet: every step in plain words, with values and figures in place.") { structure, item, name, into, stock, paper };
         command.SetAction(parsed =>
         {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using Pattern.Press.Booklets;
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Previews;
@@ -30,13 +31,14 @@ internal static class PreviewCommand
             Description = "The width of each picture in pixels.",
             HelpName = "PX",
             DefaultValueFactory = _ => UsualWidth,
+            CustomParser = result =>
+            {
+                if (int.TryParse(result.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var pixels) && pixels is >= LeastWidth and <= MostWidth)
+                    return pixels;
+                result.AddError($"“{result.Tokens[0].Value}” is not a width. Write a whole number of pixels from {LeastWidth} to {MostWidth}.");
+                return UsualWidth;
+            },
         };
-        width.Validators.Add(result =>
-        {
-            // What is no number at all has been said already.
-            if (!result.Errors.Any() && result.GetValueOrDefault<int>() is < LeastWidth or > MostWidth)
-                result.AddError($"Pictures can be from {LeastWidth} to {MostWidth} pixels wide.");
-        });
         var print = new PrintOptions();
         var into = Shared.Out();
         var command = new Command("preview", "Makes pictures (PNG) of pages: those that are named, or the cover and all pages small.") { folder, pages, width };

@@ -49,7 +49,8 @@ internal sealed class PrintOptions
         Force = parsed.GetValue(_force),
     };
 
-    private static Option<PaperSize[]> Paper()
+    /// <summary>The option for papers.</summary>
+    public static Option<PaperSize[]> Paper()
     {
         var option = new Option<PaperSize[]>("--paper")
         {

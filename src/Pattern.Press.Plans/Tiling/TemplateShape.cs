@@ -46,8 +46,11 @@ internal sealed class TemplateShape
             }
         }
 
-        Across.Measure(all.Select(c => c.X));
-        Down.Measure(all.Select(c => c.Y));
+        // To the last digit, bulges of curves included, or the outermost lines would be outside of every tile.
+        var bounds = piece.Panels.Select(panel => panel.Outline.Bounds).Aggregate((one, other) => one.With(other));
+        var (first, last) = (Place(new Point(bounds.Left, bounds.Top)), Place(new Point(bounds.Right, bounds.Bottom)));
+        Across.Measure(Math.Min(first.X, last.X), Math.Max(first.X, last.X), all.Select(c => c.X));
+        Down.Measure(Math.Min(first.Y, last.Y), Math.Max(first.Y, last.Y), all.Select(c => c.Y));
         foreach (var fold in piece.Folds)
             AddLine(Place(fold.From), Place(fold.To), 1);
 
@@ -177,10 +180,10 @@ internal sealed class ShapeAxis
 
     public double Length => To - From;
 
-    public void Measure(IEnumerable<double> corners)
+    public void Measure(double from, double to, IEnumerable<double> corners)
     {
+        (From, To) = (from, to);
         Corners = corners.Select(c => Math.Round(c, 6)).Distinct().Order().ToList();
-        (From, To) = (Corners[0], Corners[^1]);
     }
 
     public void AddLine(double at, double weight)

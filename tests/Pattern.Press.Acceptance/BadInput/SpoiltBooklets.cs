@@ -56,7 +56,7 @@ public sealed class SpoiltBooklets
     [InlineData("    pack: 10", "    one_way: no", "price", "pack: 10", "    price: 5.40")]
     [InlineData("  roll: 10 m", "", "price", "roll: 10 m", "  price: 1.80")]
     [InlineData("    pack: 5", "", "price", "pack: 1", "    price: 2.25")]
-    [InlineData("currency: £", "", "prices", "currency: £", "title:")]
+    [InlineData("currency: £", "", "prices", "currency: £", "---")]
     [InlineData("weight: 250 g/m2", "weight: 80 lb ledger", "basic sheet", "80 lb cover")]
     [InlineData("weight: 250 g/m2", "weight: 80 lb", "basic sheet", "80 lb cover")]
     [InlineData("spare: 10%", "spare: 10", "to spare", "10%")]
@@ -64,14 +64,14 @@ public sealed class SpoiltBooklets
     [InlineData("    pack: 10", "    pack: 10\n    trim: 200 mm", "trim", "50 mm")]
     [InlineData("    pack: 10", "    pack: 10\n    grain: long", "long", "across")]
     [InlineData("spare: 10%", "figures: {base.sheat: 225 x 225 mm}", "base.sheat", "base.sheet")]
-    [InlineData("spare: 10%", "figures: {base.scores_across: 80 and x mm}", "80 and x", "80, 144 and 160 mm")]
+    [InlineData("spare: 10%", "figures: {base.scores_across: 80 and x mm}", "“x mm” is not a length", "80, 144 and 160 mm")]
     public void Something_wrong_in_the_front_matter(string from, string to, string says, string advises, string at = "")
     {
         using var copy = new BookletCopy();
-        copy.Change("booklet.md", from, to.Replace("\\n", "\n", StringComparison.Ordinal));
+        copy.Change("booklet.md", from, to);
 
         // What is missing is told where it would be needed.
-        var place = at.Length > 0 ? at : to.Split("\\n")[^1];
+        var place = at.Length > 0 ? at : to.Split('\n')[^1];
         Refused(copy.Build(), copy, 1, says, advises, $"booklet.md:{copy.LineOf("booklet.md", place)}");
     }
 

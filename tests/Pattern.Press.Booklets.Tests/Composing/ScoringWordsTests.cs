@@ -82,7 +82,9 @@ public class ScoringWordsTests
             {
                 var centre = new Point((away.Left + away.Right) / 2, (away.Top + away.Bottom) / 2);
                 Assert.Contains(piece.Waste, waste => waste.Outline.Contains(centre));
-                Assert.DoesNotContain(bench.CutAway, other => other != away && other.Overlaps(away, -Near));
+                Assert.DoesNotContain(bench.CutAway, other => other != away
+                    && Math.Min(other.Right, away.Right) - Math.Max(other.Left, away.Left) > Near
+                    && Math.Min(other.Bottom, away.Bottom) - Math.Max(other.Top, away.Top) > Near);
             }
 
             var snips = ScoreSchedule.For(piece).CuttingAway.Trims;

@@ -114,7 +114,7 @@ public sealed class InlineTests
     [InlineData("[a](03-glu.md)", 10, 1, "is not a file of this booklet", "03-glue.md")]
     [InlineData("[a](example.org)", 10, 1, "is not a file of this booklet", "https:// and all")]
     [InlineData("[a]()", 10, 1, "The link leads nowhere.", "#lid")]
-    [InlineData("[](#lid)", 10, 1, "The link has no words.", "[the lid](#lid)")]
+    [InlineData("[](https://example.org)", 10, 1, "The link has no words.", "[the lid](#lid)")]
     public void A_link_that_leads_nowhere_is_said(string text, int line, int column, string message, string advice)
     {
         var options = Options with

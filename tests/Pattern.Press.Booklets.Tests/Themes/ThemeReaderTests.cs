@@ -115,6 +115,27 @@ public sealed class ThemeReaderTests : IDisposable
     }
 
     [Fact]
+    public void Parts_stand_in_the_columns_a_theme_asks_for_and_else_in_one()
+    {
+        Assert.Equal(new ColumnCounts(2, 2, 2), Read("market").Columns);
+        Assert.Equal(new ColumnCounts(1, 2, 1), Read("handout").Columns);
+        Assert.Empty(ReadWith("columns:\n  materials: 2\n", "").All);
+    }
+
+    [Theory]
+    [InlineData("materials: two", "“two” is not a number for columns.materials.", "1 to 3")]
+    [InlineData("materials: 0", "“0” is not a number for columns.materials.", "1 to 3")]
+    [InlineData("materials: 4", "“4” is not a number for columns.materials.", "1 to 3")]
+    [InlineData("materiels: 2", "materiels", "materials")]
+    public void Columns_that_cannot_be_are_said_with_their_line(string written, string message, string advice)
+    {
+        var problem = Assert.Single(ReadWith("  materials: 2", "  " + written).All);
+        Assert.Equal(LineOf("columns") + 1, problem.Line);
+        Assert.Contains(message, problem.Message, StringComparison.Ordinal);
+        Assert.Contains(advice, problem.Advice, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_theme_that_is_not_there_is_said_with_the_nearest_that_is()
     {
         var problems = new Problems();

@@ -31,7 +31,8 @@ public class LineBreaksTests
     [InlineData("3–5 ¦mm")] // tailored: a range is one number
     [InlineData("and/¦or")] // LB13: not before a slash, but after
     [InlineData("1/4")] // LB25: SY × NU
-    [InlineData("2 ¦1/4")]
+    [InlineData("cut ¦2 1/4 ¦wide")] // tailored: a fraction stays with its number
+    [InlineData("cut ¦2 ¼ ¦wide")]
     [InlineData("1,000.50 ¦g")] // LB25: IS × NU
     [InlineData("50%")] // LB25: NU × PO
     [InlineData("90° ¦turn")]
@@ -64,6 +65,45 @@ public class LineBreaksTests
         }
 
         Assert.Equal(marked, found.ToString());
+    }
+
+    // Lines of LineBreakTest.txt of the Unicode Character Database, in its notation: × no break, ÷ a break; code points
+    // between (from memory).
+    [Theory]
+    [InlineData("× 0023 × 0023 ÷")]
+    [InlineData("× 0023 × 0020 ÷ 0023 ÷")]
+    [InlineData("× 0023 × 0308 × 0023 ÷")]
+    [InlineData("× 0023 × 0308 × 0020 ÷ 0023 ÷")]
+    [InlineData("× 0023 × 00A0 ÷")]
+    [InlineData("× 0023 × 0020 ÷ 00A0 ÷")]
+    [InlineData("× 00A0 × 0023 ÷")]
+    [InlineData("× 0023 × 00AD ÷")]
+    [InlineData("× 00AD ÷ 0023 ÷")]
+    [InlineData("× 0023 × 0029 ÷")]
+    [InlineData("× 0023 × 0020 × 0029 ÷")]
+    [InlineData("× 0023 × 0021 ÷")]
+    [InlineData("× 0028 × 0023 ÷")]
+    [InlineData("× 0028 × 0020 × 0023 ÷")]
+    [InlineData("× 0030 × 0030 ÷")]
+    [InlineData("× 0030 × 0025 ÷")]
+    [InlineData("× 0023 × 0030 ÷")]
+    [InlineData("× 002D × 0030 ÷")]
+    [InlineData("× 002F × 0030 ÷")]
+    [InlineData("× 0023 × 002F ÷")]
+    [InlineData("× 0023 × 2024 ÷")]
+    [InlineData("× 0023 × 2060 × 0023 ÷")]
+    [InlineData("× 0023 × 0020 × 2060 ÷")]
+    [InlineData("× 0023 × 200B ÷ 0023 ÷")]
+    [InlineData("× 200B × 0020 ÷ 0023 ÷")]
+    [InlineData("× 2014 × 2014 ÷")]
+    [InlineData("× 000A ÷ 0023 ÷")]
+    [InlineData("× 0023 × 000A ÷")]
+    public void Cases_of_the_standard_break_as_it_says(string line)
+    {
+        var words = line.Split(' ');
+        var text = string.Concat(words.Where((_, i) => i % 2 == 1).Select(code => (char)Convert.ToInt32(code, 16)));
+        var breaks = LineBreaks.Find(text);
+        Assert.Equal(words.Where((_, i) => i % 2 == 0).SkipLast(1).Select(mark => mark == "÷"), breaks);
     }
 
     [Fact]

@@ -17,7 +17,7 @@ internal sealed class Amounts(PhraseBook phrases, string currency)
     {
         var amount = Point(sum.ToString("0.00", CultureInfo.InvariantCulture));
         // Codes and words stand behind the number, signs before it.
-        return new MeasureInline(char.IsLetter(currency[0])
+        return new MeasureInline(currency.Length > 0 && char.IsLetter(currency[0])
             ? phrases.Format("costs.money_after", ("amount", amount), ("currency", currency))
             : phrases.Format("costs.money_before", ("amount", amount), ("currency", currency)));
     }

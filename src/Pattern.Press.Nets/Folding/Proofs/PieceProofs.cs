@@ -40,7 +40,7 @@ public static class PieceProofs
             for (var i = 0; i < way.Length; i++)
                 way[i] = Folder.Pose(piece, (i + 1.0) / (way.Length + 1));
             proofs.Add(Closes(FoldingProofKind.ClosesOnTheWay, way, gapLimit));
-            
+
             // One way was tried, all folds together; where it is blocked hands may still find another.
             proofs.Add(Passes(FoldingProofKind.NothingPassesOnTheWay, way, 0, Held(piece)) with { IsWarning = true });
         }

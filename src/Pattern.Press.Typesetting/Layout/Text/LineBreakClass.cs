@@ -21,10 +21,10 @@ internal enum LineBreakClass
     /// <summary>No-break space and its kin.</summary>
     GL,
 
-    /// <summary>A break is possible after it: hyphen, en dash, soft hyphen.</summary>
+    /// <summary>A break is possible after it: en dash, soft hyphen.</summary>
     BA,
 
-    /// <summary>Hyphen-minus.</summary>
+    /// <summary>Hyphen-minus and hyphen.</summary>
     HY,
 
     /// <summary>Em dash.</summary>

@@ -92,8 +92,10 @@ internal static class LineBreaks
             return false; // LB19
         if (after is LineBreakClass.BA or LineBreakClass.HY or LineBreakClass.B2 or LineBreakClass.IN)
             return false; // LB21, LB22, and the tailoring for em dashes
-        if (before is LineBreakClass.HY or LineBreakClass.BA && after is LineBreakClass.AL or LineBreakClass.NU && BeginsWord(beforeThat))
+        if (before == LineBreakClass.HY && after is LineBreakClass.AL or LineBreakClass.NU && BeginsWord(beforeThat))
             return false; // LB20a: a hyphen that begins a word
+        if (before == LineBreakClass.BA && after == LineBreakClass.NU && BeginsWord(beforeThat))
+            return false; // the tailoring for ranges: a dash used as a minus
         if (before == LineBreakClass.BA && after == LineBreakClass.NU && beforeThat == LineBreakClass.NU)
             return false; // the tailoring for ranges
         return !Joined(before, after);
@@ -127,9 +129,9 @@ internal static class LineBreaks
         '\u200B' => LineBreakClass.ZW,
         '\u2060' or '\uFEFF' => LineBreakClass.WJ,
         '\u00A0' or '\u202F' or '\u2007' or '\u2011' => LineBreakClass.GL,
-        '\u00AD' or '\u2010' or '\u2012' or '\u2013' or '\t' or '|' => LineBreakClass.BA,
+        '\u00AD' or '\u2012' or '\u2013' or '\t' or '|' => LineBreakClass.BA,
         >= '\u2000' and <= '\u200A' => LineBreakClass.BA,
-        '-' => LineBreakClass.HY,
+        '-' or '\u2010' => LineBreakClass.HY,
         '\u2014' => LineBreakClass.B2,
         '}' => LineBreakClass.CL,
         ')' or ']' => LineBreakClass.CP,
