@@ -90,7 +90,7 @@ public static class Draft
         return text.ToString();
     }
 
-    private static string Suits(Structure structure) => $"It suits this: {char.ToLowerInvariant(structure.Suits[0])}{structure.Suits[1..]}";
+    private static string Suits(Structure structure) => $"For {char.ToLowerInvariant(structure.Suits[0])}{structure.Suits[1..]}";
 
     private static IEnumerable<string> Tools(Model model)
     {

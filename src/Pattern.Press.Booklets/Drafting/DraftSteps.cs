@@ -215,7 +215,7 @@ internal sealed class DraftSteps(Model model, Item item)
     private static string? Glued(Piece piece, string kind) => piece.GlueAreas.Select(area => piece.Panel(area.Panel).Kind).FirstOrDefault(glued => glued == kind);
 
     private static bool HasScores(Piece piece, bool across) =>
-        piece.Folds.Any(fold => across ? IsNear(fold.From.X, fold.To.X) : IsNear(fold.From.Y, fold.To.Y));
+        piece.Folds.Any(fold => fold.Bulge == 0 && (across ? IsNear(fold.From.X, fold.To.X) : IsNear(fold.From.Y, fold.To.Y)));
 
     private static string Way(FoldDirection direction, double angle) => (direction, angle) switch
     {

@@ -29,6 +29,7 @@ internal static class ScheduleMaker
         var down = side == FenceSide.Top;
         var (length, depth) = down ? (piece.Sheet.Width, piece.Sheet.Height) : (piece.Sheet.Height, piece.Sheet.Width);
         var marks = piece.Folds
+            .Where(fold => fold.Bulge == 0)
             .Where(down ? IsDown : IsAcross)
             .Select(fold => Exact(down ? fold.From.X : fold.From.Y))
             .Distinct()

@@ -61,7 +61,7 @@ internal sealed class ScoreLine
 
     private List<(double From, double To, Ground Ground)> Stretches()
     {
-        var folds = OnLine(_piece.Folds.Select(fold => new Edge(fold.From, fold.To)));
+        var folds = OnLine(_piece.Folds.Where(fold => fold.Bulge == 0).Select(fold => new Edge(fold.From, fold.To)));
         var cuts = OnLine(_piece.Cuts.Where(cut => !cut.IsArc));
         var stops = new List<double> { 0, _end };
         stops.AddRange(folds.Concat(cuts).SelectMany(span => new[] { span.From, span.To }));

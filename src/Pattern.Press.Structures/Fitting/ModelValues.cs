@@ -57,7 +57,7 @@ internal static class ModelValues
     private static LengthListValue Scores(Piece piece, Func<Point, double> coordinate) => new(
     [
         .. piece.Folds
-            .Where(fold => Math.Abs(coordinate(fold.From) - coordinate(fold.To)) < Straight)
+            .Where(fold => fold.Bulge == 0 && Math.Abs(coordinate(fold.From) - coordinate(fold.To)) < Straight)
             .Select(fold => Length.FromMillimetres(coordinate(fold.From)))
             .Distinct()
             .Order(),

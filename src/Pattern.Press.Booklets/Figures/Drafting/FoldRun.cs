@@ -6,6 +6,9 @@ namespace Pattern.Press.Booklets.Figures.Drafting;
 /// <summary>Folds of one direction that follow each other on one line, drawn as one so that their dashes do not start anew.</summary>
 internal sealed record FoldRun(Point From, Point To, FoldDirection Direction, bool IsDiagonal)
 {
+    // How many dashes and a half a curved fold is drawn in.
+    private const double CurvedDashes = 20;
+
     // A figure is drawn several times until it suits its page.
     private static readonly ConditionalWeakTable<Piece, IReadOnlyList<FoldRun>> Known = [];
 
@@ -16,6 +19,13 @@ internal sealed record FoldRun(Point From, Point To, FoldDirection Direction, bo
         var runs = new List<FoldRun>();
         foreach (var fold in piece.Folds)
         {
+            if (fold.Line.IsArc)
+            {
+                foreach (var chord in Shape.Dashed(fold.Line, fold.Line.Length / CurvedDashes))
+                    runs.Add(new FoldRun(chord.From, chord.To, fold.Direction, false));
+                continue;
+            }
+
             var run = new FoldRun(fold.From, fold.To, fold.Direction, Diagonals.IsDiagonal(fold));
             for (var i = 0; i < runs.Count; i++)
             {

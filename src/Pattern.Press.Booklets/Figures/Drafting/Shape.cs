@@ -26,6 +26,19 @@ internal sealed class Shape
 
     public Box Bounds { get; }
 
+    /// <summary>An arc as the straight strokes of a dashed line; a gap is half as long as a dash.</summary>
+    public static IEnumerable<(Point From, Point To)> Dashed(Edge arc, double dash)
+    {
+        const int Chords = 4;
+        var length = arc.Length;
+        for (var at = 0.0; at < length; at += 1.5 * dash)
+        {
+            var end = Math.Min(at + dash, length);
+            for (var i = 0; i < Chords; i++)
+                yield return (arc.At((at + ((end - at) * i / Chords)) / length), arc.At((at + ((end - at) * (i + 1) / Chords)) / length));
+        }
+    }
+
     /// <summary>The middle of its area.</summary>
     public Point Middle
     {

@@ -1,0 +1,74 @@
+using Pattern.Press.Booklets.Content;
+using Pattern.Press.Booklets.Drafting;
+using Pattern.Press.Measure;
+using Pattern.Press.Structures;
+using Pattern.Press.Structures.Fitting;
+using Pattern.Press.Structures.Reading;
+
+namespace Pattern.Press.Booklets.Tests.Drafting;
+
+public class DraftTests
+{
+    private static readonly Resources Program = new(Repository.Root);
+
+    public static TheoryData<string> Ids => [.. Catalogue.Open(Program.StructuresFolder, new Problems()).Ids];
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void A_draft_of_every_structure_builds_at_once(string id)
+    {
+        var problems = new Problems();
+        var structure = Catalogue.Open(Program.StructuresFolder, problems).Find(id, new Place("test"), problems)!;
+        var round = structure.Takes.Contains(ItemShape.Round);
+        Assert.True(DraftItem.TryRead(round ? "jar: 44 mm round x 40 mm" : "card: 120 x 80 x 10 mm", out var item, out _));
+        var files = Draft.Write(new DraftRequest(structure, id, item!, ["a4"], null), problems);
+        Assert.Equal("", string.Join("\n", problems.All));
+
+        var folder = Directory.CreateTempSubdirectory("draft-");
+        try
+        {
+            foreach (var (path, text) in files!)
+            {
+                var file = Path.Combine(folder.FullName, path);
+                Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+                File.WriteAllText(file, text);
+            }
+
+            var laidOut = new BookletPress(Program).LayOut(folder.FullName, new BuildOptions(), problems);
+            Assert.Equal("", string.Join("\n", problems.All.Where(problem => problem.Severity == Severity.Error)));
+            Assert.True(Assert.Single(laidOut!).TemplatePages > 0);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    [Theory]
+    [InlineData("60 mm round x 80 mm", true, 60, 60, 80)]
+    [InlineData("tin: 58 mm round x 64 mm", true, 58, 58, 64)]
+    [InlineData("80 x 50 x 30 mm", false, 80, 50, 30)]
+    [InlineData("8 cm × 5 cm × 30 mm", false, 80, 50, 30)]
+    [InlineData("6 by 4 by 2 in", false, 152.4, 101.6, 50.8)]
+    [InlineData("148 x 105 mm", false, 148, 105, 1)]
+    public void Items_are_read_as_makers_say_them(string text, bool round, double width, double depth, double height)
+    {
+        Assert.True(DraftItem.TryRead(text, out var item, out _));
+        Assert.Equal(round ? ItemShape.Round : ItemShape.Rectangular, item!.Shape);
+        Assert.Equal((width, depth, height), (item.Width.Millimetres, item.Depth.Millimetres, item.Height.Millimetres));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("60")]
+    [InlineData("60 x 80")]
+    [InlineData("60 mm round")]
+    [InlineData("1 x 2 x 3 x 4 mm")]
+    [InlineData("0 x 20 x 30 mm")]
+    public void What_is_no_item_is_told_with_an_example(string text)
+    {
+        Assert.False(DraftItem.TryRead(text, out var item, out var problem));
+        Assert.Null(item);
+        Assert.NotEmpty(problem);
+    }
+}
