@@ -26,8 +26,10 @@ internal static class AssemblyMaker
             .Where(part => part.Part == Assembly.Item || kinds.ContainsKey(part.Part)).ToDictionary(part => part.Part, StringComparer.Ordinal);
         var to = definition.Parts.ToDictionary(part => part.Part.Part, part => part.Part.To, StringComparer.Ordinal);
         var made = new List<AssembledPart>();
+
+        // Where an item goes depends on its size; without one there is nothing to place.
         foreach (var one in definition.Parts.Where(part => there.ContainsKey(part.Part.Part)))
-            made.Add(Placed(one, values) with { To = Nearest(one.Part.To) });
+            made.Add((one.Part.Part == Assembly.Item && values.Find("item.given")?.Flag != true ? one.Part : Placed(one, values)) with { To = Nearest(one.Part.To) });
         if (made.Count > 0 && made[0].Goes != GoesWhere.OnGround)
             made[0] = made[0] with { Goes = GoesWhere.OnGround, To = null };
         return new Assembly(made, seams);

@@ -221,10 +221,10 @@ public sealed class PanelTreeTests
             "A fold needs two equal sides, but side 1 of “two” and side 1 of “one” are 10.00001 mm and 10 mm long.");
 
     [Fact]
-    public void A_fold_is_straight() =>
+    public void A_straight_side_does_not_fold_to_a_curved_one() =>
         Refused(
             Tree(new("one", HalfDisc(10)), new HangingPanel(new("two", Outline.Rectangle(0, 0, 10, 10)), 0, "one", 1, Valley(90))),
-            "A fold is straight, but of side 1 of “two” and side 2 of “one” one is curved.");
+            "A fold needs two sides that follow the same line, but of side 1 of “two” and side 2 of “one” one curves otherwise.");
 
     [Fact]
     public void A_panel_does_not_hang_from_the_side_by_which_the_other_hangs()

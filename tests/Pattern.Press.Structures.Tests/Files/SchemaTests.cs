@@ -20,7 +20,7 @@ public class SchemaTests
     [Theory]
     [InlineData("suits:", "suit:", "the whole: “suits” is missing")]
     [InlineData("    kind: choice", "    kind: choose", "parameters/lid_walls: none of the choices")]
-    [InlineData("    build: scored sheet", "    build: scored sheet\n    colour: red", "pieces/base/colour: unknown")]
+    [InlineData("    build: scored sheet", "    build: scored sheet\n    colour: red", "pieces/base: fits none of the kinds")]
     [InlineData("  base:\n", "  Base:\n", "pieces: the name “Base”")]
     public void The_schema_refuses_what_the_reader_refuses(string right, string wrong, string fault)
     {

@@ -13,7 +13,7 @@ internal static class SeamProofs
             var seams = byPiece[piece].ToList();
             yield return Flat(piece, seams, work);
             yield return Inside(piece, seams, work);
-            if (Widths(seams).ToList() is { Count: > 0 } widths)
+            if (Widths(seams, work).ToList() is { Count: > 0 } widths)
             {
                 var (narrowest, panel) = widths.MinBy(width => width.Width);
                 var holds = narrowest >= KitProofs.GlueWidth - KitProofs.Working.Rounding;
@@ -37,8 +37,8 @@ internal static class SeamProofs
         return new(FoldingProofKind.SeamsLieFlat, piece, found, limit, holds, holds ? [] : Names(worst)) { Other = OtherOf(worst) };
     }
 
-    // A tab on another piece, such as a divider's, is pressed across the play that the piece needs to go in.
-    private static double Play(FoundSeam seam) => seam.Other is null || seam.Other == seam.Part ? 0 : PlayBetweenPieces;
+    // The tab of a divider is pressed across the play that the divider needs to go in between two walls.
+    private static double Play(FoundSeam seam) => seam.Other is not null && seam.Other != seam.Part && seam.Part.Part.Stands == Stance.OnEdge ? PlayBetweenPieces : 0;
 
     private static FoldingProof Inside(string piece, List<FoundSeam> seams, KitProofs.Working work)
     {
@@ -62,16 +62,19 @@ internal static class SeamProofs
         seam.Target is null ? [seam.Panel.Panel.Name] : [seam.Panel.Panel.Name, seam.Target.Panel.Name];
 
     // How far a tab reaches from the fold it hangs on.
-    private static IEnumerable<(double Width, string Panel)> Widths(IEnumerable<FoundSeam> seams)
+    private static IEnumerable<(double Width, string Panel)> Widths(IEnumerable<FoundSeam> seams, KitProofs.Working work)
     {
         foreach (var seam in seams.Where(seam => seam.Hold == SeamHold.Glue && seam.Panel.Panel.Role == PanelRole.Tab))
         {
-            var piece = seam.Part.Pose!.Piece;
-            if (piece.Folds.FirstOrDefault(fold => fold.Child == seam.Panel.Panel.Name) is not { } hinge)
+            // A tab that bends is found strip by strip; it is as wide as it was before it was taken apart.
+            var piece = work.Kit.Kit.Pieces.First(part => part.Piece.Id == seam.Part.Part.Part).Piece;
+            var tab = piece.Panels.FirstOrDefault(panel => panel.Name == seam.Panel.Panel.Name)
+                ?? piece.Panels.FirstOrDefault(panel => seam.Panel.Panel.Name.StartsWith(panel.Name + " ", StringComparison.Ordinal));
+            if (tab is null || piece.Folds.FirstOrDefault(fold => fold.Child == tab.Name) is not { } hinge)
                 continue;
             var along = hinge.To - hinge.From;
-            var width = seam.Panel.Panel.Outline.Corners.Max(corner => Math.Abs(along.Cross(corner - hinge.From))) / hinge.From.DistanceTo(hinge.To);
-            yield return (width, seam.Panel.Panel.Name);
+            var width = tab.Outline.Corners.Max(corner => Math.Abs(along.Cross(corner - hinge.From))) / hinge.From.DistanceTo(hinge.To);
+            yield return (width, tab.Name);
         }
     }
 
