@@ -37,11 +37,12 @@ public sealed record SlantedScores(IReadOnlyList<ScorePoint> Points, IReadOnlyLi
         }
     }
 
-    /// <summary>Whether a fold runs neither across nor down.</summary>
+    /// <summary>Whether a fold runs straight, but neither across nor down.</summary>
     public static bool IsSlanted(Fold fold)
     {
         ArgumentNullException.ThrowIfNull(fold);
-        return Length.FromMillimetres(fold.From.X) != Length.FromMillimetres(fold.To.X)
+        return fold.Bulge == 0
+            && Length.FromMillimetres(fold.From.X) != Length.FromMillimetres(fold.To.X)
             && Length.FromMillimetres(fold.From.Y) != Length.FromMillimetres(fold.To.Y);
     }
 

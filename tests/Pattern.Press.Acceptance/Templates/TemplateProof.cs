@@ -73,7 +73,10 @@ public static class TemplateProof
     private static void StaysInside(PrintedPage page, double margin)
     {
         const double Slack = 0.01;
-        foreach (var point in page.Strokes.SelectMany(stroke => stroke.Points).Concat(page.Fills.SelectMany(fill => fill.Points)))
+        var drawn = page.Strokes.SelectMany(stroke => stroke.Lines).SelectMany(line => new[] { line.From, line.To })
+            .Concat(page.Strokes.SelectMany(stroke => stroke.Curves).SelectMany(curve => TemplatePage.Chords(LineKind.Cut, curve)).SelectMany(chord => new[] { chord.From, chord.To }))
+            .Concat(page.Fills.SelectMany(fill => fill.Points));
+        foreach (var point in drawn)
         {
             Assert.InRange(point.X, margin - Slack, page.Width - margin + Slack);
             Assert.InRange(point.Y, margin - Slack, page.Height - margin + Slack);

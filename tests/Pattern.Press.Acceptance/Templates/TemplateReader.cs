@@ -19,7 +19,9 @@ public static class TemplateReader
     {
         ArgumentNullException.ThrowIfNull(book);
         var templates = new List<PrintedTemplate>();
-        var pages = book.TemplatePages.Select(page => new TemplatePage(page)).Where(page => page.Work.Count > 0).ToArray();
+
+        // A page in the middle of a large panel may have nothing to cut or fold, but it has to be joined.
+        var pages = book.TemplatePages.Select(page => new TemplatePage(page)).Where(page => page.Work.Count > 0 || page.Targets.Count > 0).ToArray();
         foreach (var page in pages)
             Assert.Empty(LineCover.Doubled(page.Work));
         foreach (var tiles in pages.Where(page => page.Tile is not null).GroupBy(page => page.Name))

@@ -264,7 +264,8 @@ public class TemplatePagesTests
 
             Assert.Equal(length, reach, 6);
             // Each page shows of it what lies in its tile: so it is there once, and twice where tiles lap.
-            Assert.Equal(plan.Tiles.Sum(tile => Shown(line, tile)), parts.Sum(part => part.To - part.From), 6);
+            // A hair more is shown, lest a line along the edge be lost.
+            Assert.Equal(plan.Tiles.Sum(tile => Shown(line, tile)), parts.Sum(part => part.To - part.From), 0.0005);
 
             double Along(Point p) => ((p.X - line.From.X) * along.X) + ((p.Y - line.From.Y) * along.Y);
             bool On(Point p)
