@@ -55,10 +55,15 @@ public static class MatPlacing
         if (part.On is not { Count: > 0 } kinds)
             return Lay(part, panel, [0, 1, 2, 3]) is { Even: < Close } guess ? guess.Mat : null;
 
-        // A mat's width runs along the fold that its panel hangs from: a mat for a wall that lies sideways is turned.
-        return kinds.Contains(panel.Kind, StringComparer.OrdinalIgnoreCase)
-            ? Lay(part, panel, HangsSideways(panel, piece) ? [1, 3] : [0, 2])?.Mat
-            : null;
+        if (!kinds.Contains(panel.Kind, StringComparer.OrdinalIgnoreCase))
+            return null;
+
+        // A mat's width runs along the fold that its panel hangs from: a mat for a wall that lies sideways is turned. Walls in a
+        // row hang on one another by their sides, though; what goes on them evenly, or at all, only upright is not turned.
+        var sideways = HangsSideways(panel, piece);
+        var along = Lay(part, panel, sideways ? [1, 3] : [0, 2]);
+        var across = Lay(part, panel, sideways ? [0, 2] : [1, 3]);
+        return along is null || (along.Value.Even >= Close && across is { Even: < Close }) ? across?.Mat : along.Value.Mat;
     }
 
     private static bool HangsSideways(Panel panel, Piece piece)

@@ -145,17 +145,23 @@ internal sealed class ScoringWords(PhraseBook phrases, ValueText values, Ruler r
     private IEnumerable<IReadOnlyList<Inline>> Trims(Piece piece, CuttingAway here, Piece? other, CuttingAway? there)
     {
         var all = here.Trims.Select((trim, i) => (Here: Snip.Of(piece, trim, ruler), There: there is null ? null : Snip.Of(other!, there.Trims[i], values.Other(ruler))));
-        foreach (var alike in all.GroupBy(trim => trim))
+        foreach (var alike in all.Where(trim => IsSimple(trim.Here)).GroupBy(trim => trim))
         {
             var (trim, same) = alike.Key;
-            var from = Words.Plain(phrases.Format("scoring.trim.from", ("panel", phrases.Join([.. trim.Kinds])), ("count", alike.Count().ToString(CultureInfo.InvariantCulture))));
-            yield return trim.Kind switch
-            {
-                SnipKind.Corner => phrases.Inlines("scoring.trim.corner", ("from", from), ("short", Both(trim.Short, same?.Short)), ("long", Both(trim.Long, same?.Long))),
-                SnipKind.Strip => phrases.Inlines("scoring.trim.strip", ("from", from), ("short", Both(trim.Short, same?.Short)), ("long", Both(trim.Long, same?.Long))),
-                _ => phrases.Inlines("scoring.trim.outline", ("from", from)),
-            };
+            var panels = phrases.Join([.. trim.Kinds]);
+            var from = Words.Plain(alike.Count() == 1
+                ? panels
+                : phrases.Format("scoring.trim.from", ("panel", panels), ("count", alike.Count().ToString(CultureInfo.InvariantCulture))));
+            yield return trim.Kind == SnipKind.Corner
+                ? phrases.Inlines("scoring.trim.corner", ("from", from), ("short", Both(trim.Short, same?.Short)), ("long", Both(trim.Long, same?.Long)))
+                : phrases.Inlines("scoring.trim.strip", ("from", from), ("short", Both(trim.Short, same?.Short)), ("long", Both(trim.Long, same?.Long)));
         }
+
+        // What no two numbers describe is cut by eye, in one go all the way round.
+        if (all.Any(trim => !IsSimple(trim.Here)))
+            yield return phrases.Inlines("scoring.trim.outline");
+
+        static bool IsSimple(Snip trim) => trim.Kind is SnipKind.Corner or SnipKind.Strip;
     }
 
     private IEnumerable<IReadOnlyList<Inline>> Slits(CuttingAway here, CuttingAway? there)
