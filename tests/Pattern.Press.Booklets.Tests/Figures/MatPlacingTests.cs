@@ -11,14 +11,31 @@ namespace Pattern.Press.Booklets.Tests.Figures;
 public class MatPlacingTests
 {
     // The explosion box around a tin of tea, in both fits.
-    private static readonly Lazy<IReadOnlyList<Kit>> TeaTinBox = new(() =>
+    private static readonly Lazy<IReadOnlyList<Kit>> TeaTinBox = new(() => Kits("tea-tin-box"));
+
+    private static IReadOnlyList<Kit> Kits(string booklet)
     {
         var problems = new Problems();
         var context = Preparation.Prepare(
-            Path.Combine(Repository.Root, "content", "tea-tin-box"), new BuildOptions(), Resources.OfProgram, problems);
+            Path.Combine(Repository.Root, "content", booklet), new BuildOptions(), Resources.OfProgram, problems);
         Assert.False(problems.HasErrors, string.Join("\n", problems.All));
         return [context!.Primary.Kit, context.Secondary.Kit];
-    });
+    }
+
+    [Fact]
+    public void Walls_in_a_row_that_hang_on_one_another_all_have_their_mats_upright()
+    {
+        // The front lies still; side, back and side hang on it in a row, by their upright edges.
+        foreach (var kit in Kits("gingerbread-carrier"))
+        {
+            var placed = Placed(kit);
+            Assert.Equal(["back", "front", "side", "side"], placed.Select(one => one.Mat.Panel.Kind).Order(StringComparer.Ordinal));
+            Assert.All(placed, one => Assert.Equal(
+                one.Mat.Part.Piece.Sheet.Width.Millimetres,
+                one.Mat.Corners.Max(p => p.X) - one.Mat.Corners.Min(p => p.X),
+                6));
+        }
+    }
 
     [Theory]
     [InlineData(0)]
