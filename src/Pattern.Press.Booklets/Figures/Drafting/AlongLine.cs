@@ -16,8 +16,9 @@ internal static class AlongLine
     /// <param name="side">1 for the right of the line as it runs, −1 for its left, 0 for either.</param>
     /// <param name="within">What the words may not leave.</param>
     /// <param name="clear">How far from other words and lines they stand, in millimetres.</param>
+    /// <param name="ends">How much farther other words are kept from their beginning and end, in millimetres.</param>
     /// <returns>Whether there was room.</returns>
-    public static bool Write(Board board, Segment line, string text, StyleSheet styles, int side = 0, Box? within = null, double clear = 0.3)
+    public static bool Write(Board board, Segment line, string text, StyleSheet styles, int side = 0, Box? within = null, double clear = 0.3, double ends = 0)
     {
         var label = new Label([text], styles.Text.Italic, Math.Max(6.5, styles.Scale.Drawing - 0.5), styles.Language);
         if (line.Length < label.Width + 2)
@@ -38,7 +39,8 @@ internal static class AlongLine
             {
                 var middle = line.At(part) + (right * (way * ((label.Height / 2) + Away)));
                 var box = Box.Around(middle.X, middle.Y, (label.Width * c) + (label.Height * s), (label.Width * s) + (label.Height * c));
-                if (!board.Room.IsFree(box.Grown(clear)) || (within is { } limit && !limit.Holds(box)))
+                var kept = Box.Around(middle.X, middle.Y, box.Width + (2 * ends * c), box.Height + (2 * ends * s)).Grown(clear);
+                if (!board.Room.IsFree(kept) || (within is { } limit && !limit.Holds(box)))
                     continue;
                 board.WriteTurned(label, middle, angle * 180 / Math.PI, box, styles.Palette.Text);
                 return true;
