@@ -18,6 +18,9 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
 {
     private const double Tallest = 92;
     private const double TallestWide = 130;
+
+    // Where no other template needs the room.
+    private const double TallestAlone = 150;
     private const double Gap = 7;
     private const double AboveFirst = 3;
 
@@ -80,7 +83,8 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             [.. Sentences(plan, steps).Select(step => Lines.Break(step, room, styles.Text.Regular, points, styles.Language))];
         var below = Words(frame.Right - frame.Left);
         var taken = wide ? below.Sum(lines => (lines.Count * leading) + Between) + 4 : 0;
-        var tallest = Math.Min(wide ? TallestWide : Tallest, Math.Max(30, frame.Area.Height - (y - top) - taken - 2));
+        var alone = templates.Count(template => template.Plan.Tiles.Count > 1) == 1;
+        var tallest = Math.Min(alone ? TallestAlone : wide ? TallestWide : Tallest, Math.Max(30, frame.Area.Height - (y - top) - taken - 2));
         var scale = Math.Min(wide ? 0.7 : 0.5, Math.Min((width - 2) / bounds.Width, tallest / bounds.Height));
         var board = new Board();
         DrawWhole(board, plan, seams, steps, frame.Left, y, scale);

@@ -18,7 +18,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
     private const double SmallLetter = 7;
 
     // The letter of a mark must not read as the last of the words along its seam.
-    private static readonly double[] FromLetters = [2.5, 0];
+    private static readonly double[] FromLetters = [2.5, 1.5, 0];
 
     // How far beside the seam and along it a mark's letter may stand, the best first.
     private static readonly (double Away, double Along)[] LetterPlaces =

@@ -31,7 +31,7 @@ internal static class AlongLine
             along *= -1;
         var angle = Math.Atan2(along.Y, along.X);
         var (s, c) = (Math.Abs(along.Y), Math.Abs(along.X));
-        foreach (var part in new[] { 0.5, 0.38, 0.62, 0.26, 0.74, 0.18, 0.82 })
+        foreach (var part in new[] { 0.5, 0.38, 0.62, 0.26, 0.74, 0.18, 0.82, 0.44, 0.56, 0.35, 0.65, 0.32, 0.68 })
         {
             if (Math.Min(part, 1 - part) * line.Length < (label.Width / 2) + 0.5)
                 continue;
