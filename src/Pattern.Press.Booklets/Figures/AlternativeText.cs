@@ -69,7 +69,8 @@ public static class AlternativeText
         {
             0 => "",
             1 => all[0],
-            _ => words.Say("list.last", ("before", string.Join(words.Say("list.comma"), all[..^1])), ("last", all[^1])),
+            2 => words.Say("list.two", ("first", all[0]), ("last", all[1])),
+            _ => words.Say("list.many", ("first", string.Join(words.Say("list.comma"), all[..^1])), ("last", all[^1])),
         };
     }
 

@@ -18,7 +18,11 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
 {
     private const double Tallest = 92;
     private const double TallestWide = 130;
+
+    // Where no other template needs the room.
+    private const double TallestAlone = 150;
     private const double Gap = 7;
+    private const double AboveFirst = 3;
 
     // A page too narrow for a drawing with words beside it.
     private const double Narrow = 130;
@@ -33,7 +37,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         {
             var frame = new PageFrame(job, lying: false, withTemplate: false);
             var contents = new List<FixedContent>();
-            var y = frame.Area.Top + 1;
+            var y = frame.Area.Top + AboveFirst;
             while (waiting.Count > 0)
             {
                 var (plan, seams) = waiting.Peek();
@@ -79,7 +83,8 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             [.. Sentences(plan, steps).Select(step => Lines.Break(step, room, styles.Text.Regular, points, styles.Language))];
         var below = Words(frame.Right - frame.Left);
         var taken = wide ? below.Sum(lines => (lines.Count * leading) + Between) + 4 : 0;
-        var tallest = Math.Min(wide ? TallestWide : Tallest, Math.Max(30, frame.Area.Height - (y - top) - taken - 2));
+        var alone = templates.Count(template => template.Plan.Tiles.Count > 1) == 1;
+        var tallest = Math.Min(alone ? TallestAlone : wide ? TallestWide : Tallest, Math.Max(30, frame.Area.Height - (y - top) - taken - 2));
         var scale = Math.Min(wide ? 0.7 : 0.5, Math.Min((width - 2) / bounds.Width, tallest / bounds.Height));
         var board = new Board();
         DrawWhole(board, plan, seams, steps, frame.Left, y, scale);
@@ -162,21 +167,35 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         }
     }
 
-    // The letter on both sides of the seam, a little further along it where lines are in the way; the steps name it anyway.
+    // The letter on both sides of the seam, a little further along it or away from it where lines are in the way, or on the
+    // one side that has room.
     private void WriteLetters(Board board, Point mark, string letter, bool upright, Box whole)
     {
         var label = new Label([letter], job.Styles.Text.Bold, Math.Max(6.5, job.Styles.Scale.Drawing), job.Styles.Language);
-        var away = 1.4 + ((upright ? label.Width : label.Height) / 2);
-        foreach (var shift in new[] { 0, 1.6, -1.6, 2.6, -2.6, 3.6, -3.6 })
+        var near = 1.4 + ((upright ? label.Width : label.Height) / 2);
+        double[] shifts = [0, 1.6, -1.6, 2.6, -2.6, 3.6, -3.6];
+        bool Free(Point place) => whole.Holds(label.BoxAt(place.X, place.Y)) && board.Room.IsFree(label.BoxAt(place.X, place.Y).Grown(0.15));
+        Point Place(double away, double shift) => mark + (upright ? new Point(away, shift) : new Point(shift, away));
+        foreach (var shift in shifts)
         {
-            Point[] places = upright
-                ? [mark + new Point(-away, shift), mark + new Point(away, shift)]
-                : [mark + new Point(shift, -away), mark + new Point(shift, away)];
-            if (!places.All(place => whole.Holds(label.BoxAt(place.X, place.Y)) && board.Room.IsFree(label.BoxAt(place.X, place.Y).Grown(0.15))))
+            Point[] places = [Place(-near, shift), Place(near, shift)];
+            if (!places.All(Free))
                 continue;
             foreach (var place in places)
                 board.Write(label, place.X, place.Y, job.Styles.Palette.Text);
             return;
+        }
+
+        foreach (var side in new[] { -1, 1 })
+        {
+            var free =
+                from far in new[] { near, near + 1, near + 2 }
+                from shift in shifts
+                let place = Place(side * far, shift)
+                where Free(place)
+                select place;
+            foreach (var place in free.Take(1))
+                board.Write(label, place.X, place.Y, job.Styles.Palette.Text);
         }
     }
 

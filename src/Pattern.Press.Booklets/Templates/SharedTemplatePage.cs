@@ -13,6 +13,9 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
 {
     private const double Least = 6.5;
 
+    // Whether an arrow along the grain is in the drawing of any piece.
+    private bool _grain;
+
     public FixedPage Make(int number, int count, string destination, string? bookmark, int level)
     {
         var frame = new PageFrame(job, shared.Lying);
@@ -28,10 +31,13 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
             frame.Line(words.Say(each ? "template.kits_each" : "template.kits_all", ("kits", job.Plan.Kits.ToString(CultureInfo.InvariantCulture))));
         }
 
+        FixedContent[] contents = [.. shared.Places.SelectMany(Place)];
         if (OneWay)
             frame.Line(words.Say("template.top"));
+        else if (_grain)
+            frame.Line(words.Say("template.grain"));
         frame.Foot(number, count);
-        return frame.Finish([.. shared.Places.SelectMany(Place)], destination, bookmark, level);
+        return frame.Finish(contents, destination, bookmark, level);
     }
 
     private bool OneWay => job.Stocks.TryGetValue(shared.Stock, out var stock) && stock.OneWay;
@@ -51,6 +57,8 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         painter.DrawLines(board);
         if (OneWay)
             painter.DrawTop(board, sheet);
+        else
+            _grain |= painter.DrawGrain(board, sheet);
 
         // Pieces that fold are here when there are several kits.
         var folds = part.Piece.Folds.Count > 0;

@@ -17,6 +17,9 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
     // Where there is no room for letters of the usual size.
     private const double SmallLetter = 7;
 
+    // The letter of a mark must not read as the last of the words along its seam.
+    private static readonly double[] FromLetters = [2.5, 1.5, 0];
+
     // How far beside the seam and along it a mark's letter may stand, the best first.
     private static readonly (double Away, double Along)[] LetterPlaces =
     [
@@ -189,7 +192,12 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         var key = plan.Lap <= 0 ? "template.butt" : first ? "template.lap" : "template.trim";
         // Both lie beyond the line as seen from the first page, which for an upright line drawn downwards is its left.
         var side = plan.Lap <= 0 && first ? (seam.Upright ? 1 : -1) : seam.Upright ? -1 : 1;
-        AlongLine.Write(board, OnPage(seam.Line, x, y), job.Words.Say(key, ("tile", other)), job.Styles, side, shows);
+        var text = job.Words.Say(key, ("tile", other));
+        foreach (var ends in FromLetters)
+        {
+            if (AlongLine.Write(board, OnPage(seam.Line, x, y), text, job.Styles, side, shows, ends: ends))
+                return;
+        }
     }
 
     private static Segment OnPage(Segment line, double x, double y) => new(line.From + new Point(x, y), line.To + new Point(x, y));

@@ -130,14 +130,26 @@ public static class SharedPagePlanner
         private List<ISharedSheet> Fill(IEnumerable<SharedBlock> blocks, IReadOnlyList<DrawingArea> areas, bool dense)
         {
             var sheets = new List<ISharedSheet>();
+
+            // Where a size found no place at all it never will, since pages only fill up.
+            var open = new Dictionary<(double Width, double Height), int>();
             foreach (var block in blocks)
             {
-                if (sheets.Exists(sheet => sheet.TakeAmong(block)) || sheets.Exists(sheet => sheet.Take(block)))
+                var size = (block.Width, block.Height);
+                var first = open.GetValueOrDefault(size);
+                if (sheets.FindIndex(first, sheet => sheet.TakeAmong(block)) >= 0)
                     continue;
-                var area = areas.First(block.Fits);
-                ISharedSheet fresh = dense ? new DenseSheet(area, _gap) : new RowSheet(area, _gap);
-                fresh.Take(block);
-                sheets.Add(fresh);
+                var taken = sheets.FindIndex(first, sheet => sheet.Take(block));
+                if (taken < 0)
+                {
+                    var area = areas.First(block.Fits);
+                    ISharedSheet fresh = dense ? new DenseSheet(area, _gap) : new RowSheet(area, _gap);
+                    fresh.Take(block);
+                    taken = sheets.Count;
+                    sheets.Add(fresh);
+                }
+
+                open[size] = taken;
             }
 
             return sheets;

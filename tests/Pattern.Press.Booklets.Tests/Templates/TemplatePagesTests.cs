@@ -4,6 +4,7 @@ using Pattern.Press.Booklets.Templates;
 using Pattern.Press.Booklets.Tests.Figures;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
+using Pattern.Press.Nets.Building;
 using Pattern.Press.Plans.Tiling;
 using Pattern.Press.Typesetting.Blocks;
 using Pattern.Press.Typesetting.Pages;
@@ -163,6 +164,28 @@ public class TemplatePagesTests
         }
     }
 
+    // All folds of this piece run from top to bottom, so the grain matters, on a page of its own and beside its copies.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    public void Pieces_with_folds_in_one_direction_show_their_grain_however_often_they_are_printed(int copies)
+    {
+        var sleeve = new ScoredSheet
+        {
+            Id = "sleeve",
+            Name = "Sleeve",
+            Across = [Mm(20), Mm(20), Mm(20)],
+            Down = [Mm(60)],
+            Map = ["wFw"],
+            Cells = new Dictionary<char, Cell> { ['F'] = new() { Kind = "floor" }, ['w'] = new() { Kind = "wall", Fold = new(FoldDirection.Valley, 90) } },
+            Root = 'F',
+        }.Build();
+        var kit = new Kit(Ruler.WholeMillimetres, [new Part(sleeve, PartKind.Piece, "card", 1)]);
+        var page = Assert.Single(Make(kit, Page(PaperSize.A4, 10), 10, out var plan, copies).Pages);
+        Assert.Equal(copies > 1, plan.Shared.Count == 1);
+        Assert.Contains(Say("template.grain"), Texts(page), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_lying_page_is_wider_than_high() => Jobs.Sample(
         job =>
@@ -178,9 +201,11 @@ public class TemplatePagesTests
 
     private static TemplatePage Page(PaperSize paper, double margin) => TemplatePages.PageOf(paper, margin);
 
-    private static FixedPart Make(Kit kit, TemplatePage page, double lap, out TemplatePlan plan)
+    private static string Say(string key) => new EnglishWords().Say(key);
+
+    private static FixedPart Make(Kit kit, TemplatePage page, double lap, out TemplatePlan plan, int copies = 1)
     {
-        plan = TemplatePlanner.Plan(kit, page, lap);
+        plan = TemplatePlanner.Plan(kit, page, new TemplateOptions { Lap = lap, Copies = copies });
         var sheet = new Pattern.Press.Measure.Size(Mm(297), Mm(420));
         return TemplatePages.Make(new TemplateJob
         {
