@@ -1,7 +1,7 @@
-using Pattern.Press.Measure;
 using System.Globalization;
 using Pattern.Press.Booklets.Composing;
 using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 
 namespace Pattern.Press.Booklets.Svg;

@@ -22,15 +22,12 @@ public static class PanelSize
             across = along * (1 / fold.From.DistanceTo(fold.To));
         }
 
-        // Along an edge of the sheet no rounding is wanted: there the sizes are exact.
-        var outline = panel.Outline.Flattened(0.01);
+        // Turned so that the fold runs across, arcs and all; along an edge of the sheet that changes no digit.
         var down = new Point(-across.Y, across.X);
-        return new Size(Reach(outline.Select(across.Dot)), Reach(outline.Select(down.Dot)));
-    }
-
-    private static Length Reach(IEnumerable<double> positions)
-    {
-        var all = positions.ToList();
-        return Length.FromMillimetres(all.Max()) - Length.FromMillimetres(all.Min());
+        Point Turned(Point p) => new(across.Dot(p), down.Dot(p));
+        var bounds = new Outline([.. panel.Outline.Edges.Select(edge => new Edge(Turned(edge.From), Turned(edge.To), edge.Bulge))]).Bounds;
+        return new Size(
+            Length.FromMillimetres(bounds.Right) - Length.FromMillimetres(bounds.Left),
+            Length.FromMillimetres(bounds.Bottom) - Length.FromMillimetres(bounds.Top));
     }
 }

@@ -1,6 +1,6 @@
 using Pattern.Press.Typesetting.Blocks;
-using Pattern.Press.Typesetting.Layout.Flow;
 using Pattern.Press.Typesetting.Layout.Elements;
+using Pattern.Press.Typesetting.Layout.Flow;
 using Pattern.Press.Typesetting.Layout.Text;
 using Pattern.Press.Typesetting.Styles;
 

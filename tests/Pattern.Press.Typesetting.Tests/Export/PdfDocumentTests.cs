@@ -1,7 +1,7 @@
 using System.Text;
+using Pattern.Press.Conformance;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
-using Pattern.Press.Conformance;
 using SkiaSharp;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Outline;

@@ -1,7 +1,7 @@
+using Pattern.Press.Conformance;
 using Pattern.Press.Typesetting.Fonts;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
-using Pattern.Press.Conformance;
 using Pattern.Press.Typesetting.Tests.Fonts;
 
 namespace Pattern.Press.Typesetting.Tests.Export;

@@ -1,7 +1,7 @@
+using Pattern.Press.Conformance;
 using Pattern.Press.Typesetting.Export.Png;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
-using Pattern.Press.Conformance;
 using SkiaSharp;
 using UglyToad.PdfPig.Tokens;
 

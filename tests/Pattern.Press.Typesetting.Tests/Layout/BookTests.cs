@@ -1,10 +1,10 @@
+using Pattern.Press.Conformance;
 using Pattern.Press.Typesetting.Blocks;
 using Pattern.Press.Typesetting.Export.Pdf;
 using Pattern.Press.Typesetting.Layout;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
 using Pattern.Press.Typesetting.Styles;
-using Pattern.Press.Conformance;
 
 namespace Pattern.Press.Typesetting.Tests.Layout;
 

@@ -25,12 +25,16 @@ internal static class ProofsPart
             .Select(proof => new TableRow([What(proof.What, proof.Limit.Here), Both(proof.Found)]));
         return new FlowPart(
             [
-                Words.Heading(1, phrases["proofs.title"], "proofs"),
-                Words.Phrase(phrases, "proofs.lead"),
-                new TableBlock(
-                    [ColumnAlignment.Left, ColumnAlignment.Right],
-                    [new TableRow([Words.Head(phrases["proofs.what"]), Words.Head(phrases["proofs.found"])])],
-                    [.. checks.Concat(proofs)]),
+                // On one page, if a page holds it.
+                new KeepTogetherBlock(
+                [
+                    Words.Heading(1, phrases["proofs.title"], "proofs"),
+                    Words.Phrase(phrases, "proofs.lead"),
+                    new TableBlock(
+                        [ColumnAlignment.Left, ColumnAlignment.Right],
+                        [new TableRow([Words.Head(phrases["proofs.what"]), Words.Head(phrases["proofs.found"])])],
+                        [.. checks.Concat(proofs)]),
+                ]),
             ],
             FlowsOn: true)
         { Title = phrases["proofs.title"] };
