@@ -26,7 +26,8 @@ internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phras
         var inlines = new List<Inline>(One(here, first));
         if (there is null or NumberValue or FlagValue or WordValue)
             return inlines;
-        inlines.Add(new TextInline(" "));
+        // A value and what it is on the other ruler are read as one: no line ends between them.
+        inlines.Add(new TextInline("\u00A0"));
         inlines.AddRange(Bracketed(One(there, Other(first))));
         return inlines;
     }

@@ -31,7 +31,11 @@ internal static partial class Measurements
             var taken = letters.GetRange(match.Index, match.Length);
             if (taken.Exists(letter => letter.Emphasis.HasFlag(Emphasis.Literal) || letter.Whole is not null))
                 continue;
-            result.AddRange(letters.GetRange(position, match.Index - position));
+            var between = letters.GetRange(position, match.Index - position);
+            // 6 mm (1/4 in): what a size is on the other ruler stays on its line.
+            if (position > 0 && between is [{ Char: ' ' } space, { Char: '(' } bracket])
+                between = [space with { Char = '\u00A0' }, bracket];
+            result.AddRange(between);
             position = match.Index + match.Length;
             if (taken.TrueForAll(letter => letter.Emphasis == taken[0].Emphasis && letter.Link == taken[0].Link))
                 result.Add(taken[0] with { Char = Letter.Atom, Whole = new MeasureInline(Plain(match.Value), taken[0].Emphasis) });

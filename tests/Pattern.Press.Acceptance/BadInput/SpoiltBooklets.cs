@@ -114,6 +114,30 @@ public sealed class SpoiltBooklets
     }
 
     [Theory]
+    [InlineData("metric")]
+    [InlineData("imperial")]
+    public void The_nearest_stock_and_the_largest_item_hold_in_both_columns(string primary)
+    {
+        using var copy = new BookletCopy();
+        copy.Change("booklet.md", "primary: metric", $"primary: {primary}");
+        if (primary == "imperial")
+            copy.Change("booklet.md", "lid_depth: 22 mm", "lid_depth: 7/8 in").Change("booklet.md", "platform_height: 12 mm", "platform_height: 1/2 in");
+
+        // The stock that will be named holds both columns.
+        Assert.Equal(0, BookletCopy.Run("check", copy.Folder).Code);
+        copy.Change("booklet.md", "    caliper: 0.32 mm\n    sheet: 12 x 12 in", "    caliper: 0.32 mm\n    sheet: 200 x 200 mm");
+        var errors = BookletCopy.Run("check", copy.Folder).Errors;
+        Assert.Contains("The nearest size that holds every piece of it is 12 × 12 in.", errors, StringComparison.Ordinal);
+        var item = System.Text.RegularExpressions.Regex.Match(errors, @"holds a box for is ([\d /]+ (?:mm|in)) across and ([\d /]+ (?:mm|in)) tall");
+        Assert.True(item.Success, errors);
+        Assert.EndsWith(primary == "metric" ? "mm" : "in", item.Groups[1].Value, StringComparison.Ordinal);
+
+        // So does the small one, with the item that was named.
+        copy.Change("booklet.md", "round: 58 mm", $"round: {item.Groups[1].Value}").Change("booklet.md", "height: 64 mm", $"height: {item.Groups[2].Value}");
+        Assert.DoesNotContain("comes in sheets of", BookletCopy.Run("check", copy.Folder).Errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("materials")]
     [InlineData("sheets, class, costs, scoring, materials, measurements")]
     public void A_sheet_larger_than_the_stock_is_refused_whichever_parts_are_left_out(string parts)

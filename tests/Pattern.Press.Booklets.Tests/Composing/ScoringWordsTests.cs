@@ -101,5 +101,34 @@ public class ScoringWordsTests
         Assert.True(ScheduleShape.IsAlike(ScoreSchedule.For(metric), ScoreSchedule.For(GussetBox(In("2 5/8"), In("2 9/16"), In("3 1/8"), In("1/2")))));
     }
 
+    [Theory]
+    [InlineData(1, "Score the curved line along the template")]
+    [InlineData(2, "Score the 2 curved lines along the template")]
+    public void Curves_are_scored_along_the_template_after_everything_that_a_ruler_reaches(int curves, string said)
+    {
+        var straight = GussetBox(Mm(64), Mm(52), Mm(80), Mm(12));
+        var curved = straight with { Folds = [.. straight.Folds.Select((fold, i) => i < curves ? fold with { Bulge = 0.2 } : fold)] };
+        var action = Assert.Single(Actions(curved, null), action => action.Contains("curved", StringComparison.Ordinal));
+        Assert.StartsWith(said, action, StringComparison.Ordinal);
+        Assert.DoesNotContain(Actions(straight, null), action => action.Contains("curved", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void No_space_that_a_line_may_end_at_parts_a_value_from_what_it_is_on_the_other_ruler()
+    {
+        var actions = new ScoringWords(Phrases, new ValueText(Ruler.WholeMillimetres, Ruler.SixteenthInches, Phrases), Ruler.WholeMillimetres)
+            .Of(GussetBox(Mm(64), Mm(52), Mm(80), Mm(12)), GussetBox(In("2"), In("1 1/2"), In("3 1/2"), In("1/2")));
+        var pairs = 0;
+        foreach (var action in actions)
+        {
+            var said = string.Concat(action.Select(inline => inline is TextInline text ? text.Text : ((MeasureInline)inline).Text));
+            Assert.DoesNotContain("mm (", said, StringComparison.Ordinal);
+            pairs += said.Split("mm\u00A0(").Length - 1;
+        }
+
+        // Two in each turn of the sheet, two in each of the four lines of points, two in the last.
+        Assert.Equal(14, pairs);
+    }
+
     private static IEnumerable<Point> Along(Edge edge) => Enumerable.Range(0, 41).Select(i => edge.At((i + 0.5) / 41));
 }

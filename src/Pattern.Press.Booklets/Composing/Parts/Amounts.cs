@@ -30,7 +30,7 @@ internal sealed class Amounts(PhraseBook phrases, string currency)
         return
         [
             new MeasureInline(Number(metres) + "\u00A0m"),
-            new TextInline(" "),
+            new TextInline("\u00A0"),
             new MeasureInline($"({Number(feet)}\u00A0ft)"),
         ];
     }
@@ -40,7 +40,7 @@ internal sealed class Amounts(PhraseBook phrases, string currency)
     {
         var whole = decimal.Round((decimal)grams, grams < 10 ? 1 : 0, MidpointRounding.AwayFromZero);
         var ounces = decimal.Round((decimal)grams / GramsPerOunce, 1, MidpointRounding.AwayFromZero);
-        return [new MeasureInline(Number(whole) + "\u00A0g"), new TextInline(" "), new MeasureInline($"({Number(ounces)}\u00A0oz)")];
+        return [new MeasureInline(Number(whole) + "\u00A0g"), new TextInline("\u00A0"), new MeasureInline($"({Number(ounces)}\u00A0oz)")];
     }
 
     /// <summary>How much of a purchase, in its own unit.</summary>

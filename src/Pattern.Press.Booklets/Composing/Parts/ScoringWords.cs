@@ -26,6 +26,7 @@ internal sealed class ScoringWords(PhraseBook phrases, ValueText values, Ruler r
             .. here.Turns.SelectMany((turn, i) => Turn(turn, there?.Turns[i], isFirst: i == 0)),
             .. Points(here, there),
             .. Slanted(here),
+            .. Curved(piece),
             .. Rectangles(here, there),
             .. Trims(piece, here.CuttingAway, other, there?.CuttingAway),
             .. Slits(here.CuttingAway, there?.CuttingAway),
@@ -83,6 +84,14 @@ internal sealed class ScoringWords(PhraseBook phrases, ValueText values, Ruler r
             yield break;
         var joins = here.Slanted.Select(score => phrases.Format("scoring.join", ("from", score.From), ("to", score.To))).ToArray();
         yield return phrases.Inlines("scoring.slanted", ("joins", Words.Plain(phrases.Join(joins))));
+    }
+
+    // A curve has no marks on a ruler: it is taken from the template.
+    private IEnumerable<IReadOnlyList<Inline>> Curved(Piece piece)
+    {
+        var count = piece.Folds.Count(fold => fold.Line.IsArc);
+        if (count > 0)
+            yield return Words.Plain(phrases.Plural("scoring.curved", count));
     }
 
     private IEnumerable<IReadOnlyList<Inline>> Rectangles(ScoreSchedule here, ScoreSchedule? there)
