@@ -23,14 +23,16 @@ internal sealed class Amounts(PhraseBook phrases, string currency)
     }
 
     /// <summary>An amount of tape, in metres and feet, not too little of either.</summary>
-    public IReadOnlyList<Inline> Tape(decimal millimetres)
+    /// <param name="millimetres">How much.</param>
+    /// <param name="inTable">Whether the second value may stand below the first, for want of room in a table's column.</param>
+    public IReadOnlyList<Inline> Tape(decimal millimetres, bool inTable = false)
     {
         var metres = decimal.Ceiling(millimetres / 100) / 10;
         var feet = decimal.Ceiling(millimetres / MillimetresPerFoot);
         return
         [
             new MeasureInline(Number(metres) + "\u00A0m"),
-            new TextInline("\u00A0"),
+            new TextInline(inTable ? " " : "\u00A0"),
             new MeasureInline($"({Number(feet)}\u00A0ft)"),
         ];
     }
@@ -43,10 +45,10 @@ internal sealed class Amounts(PhraseBook phrases, string currency)
         return [new MeasureInline(Number(whole) + "\u00A0g"), new TextInline("\u00A0"), new MeasureInline($"({Number(ounces)}\u00A0oz)")];
     }
 
-    /// <summary>How much of a purchase, in its own unit.</summary>
+    /// <summary>How much of a purchase, in its own unit, for a table.</summary>
     public IReadOnlyList<Inline> Of(PurchaseKind kind, decimal amount) => kind switch
     {
-        PurchaseKind.Adhesive => Tape(amount),
+        PurchaseKind.Adhesive => Tape(amount, inTable: true),
         PurchaseKind.Stock => Words.Plain(phrases.Plural("class.buy.sheets", (int)amount)),
         _ => Words.Plain(Number(amount)),
     };
