@@ -102,14 +102,7 @@ public static class MatPlacing
     }
 
     private static bool Inside(Shape shape, Point point) =>
-        shape.Holds(point) || shape.Sides.Any(side => Distance(side, point) < Close);
-
-    private static double Distance(Segment side, Point point)
-    {
-        var (d, v) = (side.To - side.From, point - side.From);
-        var t = Math.Clamp(((v.X * d.X) + (v.Y * d.Y)) / ((d.X * d.X) + (d.Y * d.Y)), 0, 1);
-        return side.At(t).DistanceTo(point);
-    }
+        shape.Holds(point) || shape.Sides.Any(side => side.DistanceTo(point) < Close);
 
     private static Point Turn(Point p, int quarters) => quarters switch
     {

@@ -283,8 +283,8 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         yield return job.Words.Say(
             "joining.last",
             ("number", (steps.Count + 1).ToString(CultureInfo.InvariantCulture)),
-            ("width", LengthFormat.Format(size.Width, job.Kit.Ruler)),
-            ("height", LengthFormat.Format(size.Height, job.Kit.Ruler)));
+            ("width", job.Words.Number(LengthFormat.Format(size.Width, job.Kit.Ruler))),
+            ("height", job.Words.Number(LengthFormat.Format(size.Height, job.Kit.Ruler))));
     }
 
     // Tiles beside each other without a gap.

@@ -72,19 +72,12 @@ internal static class LedLabel
                     : new Point(bounds.Left + (bounds.Width * column / 8), bounds.Top + (bounds.Height * row / 8));
                 if (!panel.Holds(at) || !room.IsFree(Box.Around(at.X, at.Y, 1, 1)))
                     continue;
-                var away = panel.Sides.Min(side => Distance(side, at));
+                var away = panel.Sides.Min(side => side.DistanceTo(at));
                 if (away > clear + 1e-9)
                     (best, clear) = (at, away);
             }
         }
 
         return best;
-    }
-
-    private static double Distance(Segment line, Point point)
-    {
-        var along = line.To - line.From;
-        var part = along.Dot(along) < 1e-12 ? 0 : Math.Clamp((point - line.From).Dot(along) / along.Dot(along), 0, 1);
-        return point.DistanceTo(line.At(part));
     }
 }

@@ -9,6 +9,14 @@ internal readonly record struct Segment(Point From, Point To)
 
     public Point At(double part) => From + ((To - From) * part);
 
+    /// <summary>The shortest distance from a point to it, in millimetres.</summary>
+    public double DistanceTo(Point point)
+    {
+        var along = To - From;
+        var part = along.Dot(along) < 1e-12 ? 0 : Math.Clamp((point - From).Dot(along) / along.Dot(along), 0, 1);
+        return point.DistanceTo(At(part));
+    }
+
     /// <summary>The part of it inside a box (Liang and Barsky's parametric clipping), or null if there is none.</summary>
     public Segment? Within(Box box)
     {
