@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Runtime.ExceptionServices;
 
 namespace Pattern.Press.Booklets;
@@ -12,9 +13,20 @@ internal static class AtOnce
         if (inputs.Count == 1)
             results[0] = make(inputs[0]);
         else
-            Unwrapped(() => Parallel.For(0, inputs.Count, i => results[i] = make(inputs[i])));
+            Unwrapped(() => Parallel.ForEach(OneByOne(inputs.Count), i => results[i] = make(inputs[i])));
         return results;
     }
+
+    /// <summary>Does several things, each once.</summary>
+    public static void Do(IReadOnlyList<Action> actions) => Select(actions, action =>
+    {
+        action();
+        return true;
+    });
+
+    // What is to be done takes anything from nothing to half of the whole time, so nobody takes on more than one at a time.
+    private static OrderablePartitioner<int> OneByOne(int count) =>
+        Partitioner.Create(Enumerable.Range(0, count), EnumerablePartitionerOptions.NoBuffering);
 
     // What goes wrong in one of them reads as if it had gone wrong alone.
     private static void Unwrapped(Action work)

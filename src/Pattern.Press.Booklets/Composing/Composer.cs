@@ -56,8 +56,7 @@ internal sealed class Composer
             var words = new MakersWords(_context, _bindings, _options, found);
             return (task.Paper, Part: task.Paper is { } paper ? task.Part.OnPaper!(paper, words, found) : task.Part.OnAny!(words, found), Found: found);
         });
-        foreach (var problem in made.SelectMany(one => one.Found.All))
-            problems.Add(problem);
+        problems.AddRange(made.SelectMany(one => one.Found.All));
         return
         [
             .. papers.Select(paper => new ComposedBook(
