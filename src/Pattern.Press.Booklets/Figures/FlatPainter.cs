@@ -91,12 +91,18 @@ internal sealed class FlatPainter
         if (_show is FigureShow.Diagonals or FigureShow.Flat)
             DrawLetters(board, placing);
         leadersNeeded = Labelled(board, placing, marginLeft + (width * scale));
+        var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
+        return new DrawnFigure(total, marginTop + (height * scale) + marginBottom, () => Finish(board, placing));
+    }
+
+    // What comes into the drawing without changing its size.
+    private IReadOnlyList<PageItem> Finish(Board board, Placing placing)
+    {
         if (_show == FigureShow.Folds)
             new FoldWords(_drawing.Words, _styles).DrawFlat(board, placing, _piece);
         DrawHatching(board, placing);
-        _legend?.Draw(board, marginLeft, marginTop + (height * scale) + Edge);
-        var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
-        return new DrawnFigure(total, marginTop + (height * scale) + marginBottom, board.Items);
+        _legend?.Draw(board, placing.X, placing.Y + (_piece.Sheet.Height.Millimetres * placing.Scale) + Edge);
+        return board.Items;
     }
 
     private void DrawGrounds(Board board, Placing placing)
@@ -153,6 +159,12 @@ internal sealed class FlatPainter
                 _ when WithWaste => faded,
                 _ => outline,
             };
+            if (!cut.IsArc)
+            {
+                board.Line(placing.Put(cut.From, cut.To), stroke);
+                continue;
+            }
+
             var points = Shape.Line(cut);
             for (var i = 1; i < points.Count; i++)
                 board.Line(placing.Put(points[i - 1], points[i]), stroke);
