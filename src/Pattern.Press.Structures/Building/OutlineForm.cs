@@ -26,6 +26,9 @@ internal abstract class OutlineForm
     /// <summary>The formulas the sizes come from.</summary>
     public abstract IEnumerable<Formula> Formulas { get; }
 
+    /// <summary>Those of them that are lengths and can be nothing but never less.</summary>
+    public virtual IEnumerable<Formula> Sizes => Formulas;
+
     /// <summary>The outline in millimetres, clockwise.</summary>
     /// <param name="values">The values of the fit.</param>
     /// <param name="hangs">How long the side is that it hangs from, in millimetres; 0 for the first panel.</param>
@@ -229,6 +232,9 @@ internal abstract class OutlineForm
     private sealed class CornersOutline(IReadOnlyList<(Formula X, Formula Y, Formula? Rise)> corners) : OutlineForm
     {
         public override IEnumerable<Formula> Formulas => corners.SelectMany(corner => new[] { corner.X, corner.Y });
+
+        // A corner may lie on either side of where the panel hangs.
+        public override IEnumerable<Formula> Sizes => [];
 
         public static OutlineForm? From(YamlMap map, FileReading reading)
         {

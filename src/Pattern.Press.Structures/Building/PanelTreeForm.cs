@@ -16,6 +16,8 @@ internal sealed class PanelTreeForm(IReadOnlyList<TreePanelForm> panels, IReadOn
 
     public IEnumerable<Formula> Formulas => panels.SelectMany(panel => panel.Outline.Formulas);
 
+    public IEnumerable<(Formula Size, Formula? When)> Sizes => panels.SelectMany(panel => panel.Outline.Sizes.Select(size => (size, panel.When)));
+
     public Piece Build(string id, string name, Evaluation values) => new Making(id, values, panels).Build(name, joins);
 
     private sealed record Placed(TreePanelForm Form, string Name, Outline Outline, int By);

@@ -19,6 +19,9 @@ internal sealed class ScoredSheetForm(
 
     public IEnumerable<Formula> Formulas => across.Formulas.Concat(down.Formulas);
 
+    // A cell that is left out with its band takes its notches and holes with it, so only the bands are looked at.
+    public IEnumerable<(Formula Size, Formula? When)> Sizes => Formulas.Select(width => (width, (Formula?)null));
+
     public Piece Build(string id, string name, Evaluation values)
     {
         var reasons = new List<string>();

@@ -40,6 +40,7 @@ internal static class StructureReader
         var title = map.Need("title", "Say what the structure is called.")?.AsText() ?? "";
         var suits = map.Need("suits", "Say in a sentence what it suits.")?.AsText() ?? "";
         var takes = Takes(map, problems);
+        var example = map.Find("example") is { } item ? ExampleReader.Read(item, takes, problems) : null;
         GivenNames(reading);
         var stocks = Stocks(map, reading);
         var named = Named(map, reading);
@@ -62,7 +63,7 @@ internal static class StructureReader
             new Place(file),
             [.. named.OfType<ParameterDefinition>().Select(definition => definition.Parameter)],
             stocks,
-            new StructureDefinition { Takes = takes, Order = order, Pieces = pieces, Mats = mats, Checks = checks, Assembly = assembly, Names = reading.Names });
+            new StructureDefinition { Takes = takes, Example = example, Order = order, Pieces = pieces, Mats = mats, Checks = checks, Assembly = assembly, Names = reading.Names });
     }
 
     private static List<ItemShape> Takes(YamlMap map, Problems problems)
