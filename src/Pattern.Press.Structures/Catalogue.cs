@@ -60,7 +60,7 @@ public sealed class Catalogue
     public IReadOnlyList<Structure> All(Problems problems) =>
         [.. Ids.Select(id => Read(Path.Combine(_folder, id + Extension), problems)).OfType<Structure>()];
 
-    /// <summary>Reads a maker's own structure file, and tries it at the corners of what may be set.</summary>
+    /// <summary>Reads a maker's own structure file, and tries it.</summary>
     /// <param name="path">The file; its name without <c>.yaml</c> becomes the structure's id.</param>
     /// <param name="problems">Where problems go.</param>
     /// <returns>The structure, or null after a problem.</returns>
@@ -92,7 +92,7 @@ public sealed class Catalogue
         }
     }
 
-    /// <summary>Reads a maker's own structure from the text of its file, and tries it at the corners of what may be set.</summary>
+    /// <summary>Reads a maker's own structure from the text of its file, and tries it.</summary>
     /// <param name="text">The text.</param>
     /// <param name="id">The structure's id.</param>
     /// <param name="file">The file's name, for problems.</param>
@@ -108,7 +108,7 @@ public sealed class Catalogue
     private static Structure? Tried(Structure? structure, Problems problems)
     {
         var found = new Problems();
-        structure?.TryCorners(found);
+        structure?.Try(found);
         foreach (var problem in found.All)
             problems.Add(problem);
         return found.HasErrors ? null : structure;

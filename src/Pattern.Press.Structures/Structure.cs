@@ -73,14 +73,15 @@ public sealed class Structure
     }
 
     /// <summary>
-    /// Tries the corners of what may be set: no length that is cut or scored may come out below nothing there. A maker's own
-    /// file is tried whenever it is read; the catalogue's are when they are tested, which saves every booklet the time.
+    /// Tries it: with its usual values and each of its words its pieces can be built, its example fits, and no length that
+    /// is cut or scored comes out below nothing at the corners of what may be set. A maker's own file is tried whenever it
+    /// is read; the catalogue's are when they are tested, which saves every booklet the time.
     /// </summary>
-    /// <param name="problems">Where each formula that gives a length below nothing is noted, with the corner.</param>
-    public void TryCorners(Problems problems)
+    /// <param name="problems">Where everything that is wrong goes, at its place in the file.</param>
+    public void Try(Problems problems)
     {
         ArgumentNullException.ThrowIfNull(problems);
-        CornerCheck.Try(this, problems);
+        Trial.Try(this, problems);
     }
 
     /// <summary>Fits the structure to an item, or to sizes given outright, on one ruler.</summary>

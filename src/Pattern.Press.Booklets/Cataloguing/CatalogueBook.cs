@@ -81,31 +81,29 @@ internal sealed class CatalogueBook(PhraseBook phrases, PaperSize paper)
         var item = shown.Item;
         var size = item.Shape == ItemShape.Round
             ? phrases.Inlines("catalogue.example.round", ("across", Both(item.Width)), ("height", Both(item.Height)))
-            : [new MeasureInline(Three((item.Width, item.Depth, item.Height), Ruler.WholeMillimetres)), new TextInline(" "), new MeasureInline($"({Three(Nearest(item), Ruler.SixteenthInches)})")];
-        var names = ("item", Words.Plain(item.Name));
-        if (FinishedSizes.Of(shown.Metric) is not { } here || FinishedSizes.Of(shown.Imperial) is not { } there)
-            return Words.Phrase(phrases, "catalogue.example.item", ParagraphKind.Body, names, ("size", size));
+            : Both([item.Width, item.Depth, item.Height], [Nearest(item.Width), Nearest(item.Depth), Nearest(item.Height)]);
+        var stocks = CataloguePress.UsualStocks(shown.Structure).Values;
+        var (here, there) = (FinishedSizes.Of(shown.Metric, item, stocks), FinishedSizes.Of(shown.Imperial, item, stocks));
         return Words.Phrase(
             phrases,
-            "catalogue.example.finished",
+            here.Count == 2 ? "catalogue.example.flat" : "catalogue.example.finished",
             ParagraphKind.Body,
-            names,
+            ("item", Words.Plain(item.Name)),
             ("size", size),
-            ("outside", [new MeasureInline(Three(here, Ruler.WholeMillimetres)), new TextInline(" "), new MeasureInline($"({Three(there, Ruler.SixteenthInches)})")]));
+            ("outside", Both(here, there)));
     }
 
     // An item has one size; on the inch ruler it is said to the nearest mark.
-    private static (Length, Length, Length) Nearest(Item item)
-    {
-        Length Near(Length length) => Ruler.SixteenthInches.Round(length, Rounding.Nearest);
-        return (Near(item.Width), Near(item.Depth), Near(item.Height));
-    }
+    private static Length Nearest(Length length) => Ruler.SixteenthInches.Round(length, Rounding.Nearest);
 
-    private string Three((Length Width, Length Depth, Length Height) size, Ruler ruler) =>
-        _values.Point($"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Number(size.Depth, ruler)} × {LengthFormat.Format(size.Height, ruler)}");
+    private IReadOnlyList<Inline> Both(IReadOnlyList<Length> here, IReadOnlyList<Length> there) =>
+        [new MeasureInline(Sizes(here, Ruler.WholeMillimetres)), new TextInline(" "), new MeasureInline($"({Sizes(there, Ruler.SixteenthInches)})")];
+
+    private string Sizes(IReadOnlyList<Length> sizes, Ruler ruler) =>
+        _values.Point(string.Concat(sizes.SkipLast(1).Select(size => $"{LengthFormat.Number(size, ruler)} × ")) + LengthFormat.Format(sizes[^1], ruler));
 
     private IReadOnlyList<Inline> Both(Length length) =>
-        _values.Both(new LengthValue(length), new LengthValue(Ruler.SixteenthInches.Round(length, Rounding.Nearest)));
+        _values.Both(new LengthValue(length), new LengthValue(Nearest(length)));
 
     // The pieces with their sheets; mats are many and small.
     private List<Inline> Parts(ShownStructure shown)

@@ -23,6 +23,9 @@ internal abstract class OutlineForm
     /// <summary>The names of the sides in the outline's order; null when they are numbered from 1.</summary>
     public virtual IReadOnlyList<string>? Sides => null;
 
+    /// <summary>How many sides it has, where that is the same in every fit; else null.</summary>
+    public virtual int? Count => Sides?.Count;
+
     /// <summary>The formulas the sizes come from.</summary>
     public abstract IEnumerable<Formula> Formulas { get; }
 
@@ -232,6 +235,8 @@ internal abstract class OutlineForm
     private sealed class CornersOutline(IReadOnlyList<(Formula X, Formula Y, Formula? Rise)> corners) : OutlineForm
     {
         public override IEnumerable<Formula> Formulas => corners.SelectMany(corner => new[] { corner.X, corner.Y });
+
+        public override int? Count => corners.Count;
 
         // A corner may lie on either side of where the panel hangs.
         public override IEnumerable<Formula> Sizes => [];

@@ -53,7 +53,7 @@ public class CornerTests
     public void No_structure_of_the_catalogue_gives_a_length_below_nothing_for_what_may_be_set(string id)
     {
         var problems = new Problems();
-        Catalogue.Open(Folder, problems).Find(id, default, problems)!.TryCorners(problems);
+        Catalogue.Open(Folder, problems).Find(id, default, problems)!.Try(problems);
         Assert.Equal("", Words(problems));
     }
 
