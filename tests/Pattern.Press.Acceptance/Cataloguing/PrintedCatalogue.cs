@@ -86,12 +86,21 @@ public sealed class PrintedCatalogue
     [Fact]
     public void An_example_that_cannot_be_is_a_problem_and_nothing_is_made()
     {
-        var text = File.ReadAllText(Path.Combine(Resources.OfProgram.StructuresFolder, "open-tray.yaml"));
-        var problems = new Problems();
-        var structure = Catalogue.ReadText(Regex.Replace(text, "(?m)^example:.*$", "example: {name: piano, width: 900 mm, depth: 900 mm, height: 900 mm}"), "tray", "tray.yaml", problems);
-        Assert.Empty(problems.All);
-        Assert.Null(new CataloguePress(Resources.OfProgram).Make([structure!], PaperSize.A4, null, problems));
-        Assert.Contains(problems.All, problem => problem.File == "tray.yaml" && problem.Message.Contains("can be at most", StringComparison.Ordinal));
+        var folder = Directory.CreateTempSubdirectory("pattern-press-");
+        try
+        {
+            var text = File.ReadAllText(Path.Combine(Resources.OfProgram.StructuresFolder, "open-tray.yaml"));
+            File.WriteAllText(Path.Combine(folder.FullName, "tray.yaml"), Regex.Replace(text, "(?m)^example:.*$", "example: {name: piano, width: 900 mm, depth: 900 mm, height: 900 mm}"));
+            var problems = new Problems();
+            var structures = Catalogue.Open(folder.FullName, problems).All(problems);
+            Assert.Empty(problems.All);
+            Assert.Null(new CataloguePress(Resources.OfProgram).Make(structures, PaperSize.A4, null, problems));
+            Assert.Contains(problems.All, problem => problem.File == "tray.yaml" && problem.Message.Contains("can be at most", StringComparison.Ordinal));
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
     }
 
     private static byte[] Make(IReadOnlyList<Structure> structures, string paper, string theme)
