@@ -50,24 +50,7 @@ public static class Folder
         var tree = HingeTree.Of(strips);
         if (tree.Loops.Count > 0 || opening is not (> 0 and < 1))
             return Pose(strips, opening);
-        var ranks = tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => Rank(hinge, tree.Piece));
-        var steps = ranks.Values.Distinct().Order().ToList();
-        return Make(tree, hinge =>
-        {
-            var share = (opening * steps.Count) - steps.IndexOf(ranks[hinge.Fold]);
-            return hinge.Fold.Angle * Math.Clamp(share, 0, 1);
-        });
-    }
-
-    // Panels that go all the way over pass through each other's way at the corners, so those that face each other go
-    // together and the others after them: by the way their folds run, from 0 to below 180 degrees.
-    private static double Rank(Hinge hinge, Piece piece)
-    {
-        if (hinge.Fold.Angle <= 179)
-            return piece.Panels[hinge.Turning].Role == PanelRole.Tab ? 0 : 1;
-        var along = hinge.To - hinge.From;
-        var heading = Math.Round(Math.Atan2(along.Y, along.X) * 180 / Math.PI, 3);
-        return 2 + (((heading % 180) + 180) % 180 / 180);
+        return FoldingOrder.Usual(tree).At(opening);
     }
 
     /// <summary>Folds a piece to given angles, whether or not its loops close.</summary>
@@ -107,7 +90,7 @@ public static class Folder
         return Make(tree, hinge => angles[hinge.Fold]);
     }
 
-    private static Pose Make(HingeTree tree, Func<Hinge, double> angle)
+    internal static Pose Make(HingeTree tree, Func<Hinge, double> angle)
     {
         var motions = new RigidMotion[tree.Piece.Panels.Count];
         tree.Fold(angle, motions);

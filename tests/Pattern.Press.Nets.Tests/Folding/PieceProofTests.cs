@@ -1,3 +1,4 @@
+using Pattern.Press.Nets.Building;
 using Pattern.Press.Nets.Folding;
 using Pattern.Press.Nets.Folding.Proofs;
 using static Pattern.Press.Nets.Tests.Sheets;
@@ -15,6 +16,7 @@ public sealed class PieceProofTests
         {
             var proofs = PieceProofs.Of(Box, caliper);
             Assert.Equal(4, proofs.Count);
+            Assert.DoesNotContain(proofs, proof => proof.IsWarning);
             Assert.All(proofs, proof => Assert.True(proof.Holds, $"{proof}"));
         }
     }
@@ -45,6 +47,55 @@ public sealed class PieceProofTests
         Assert.Equal(FoldingProofKind.NothingPassesFinished, proof.Kind);
         Assert.False(proof.Holds);
         Assert.All(proof.Panels, panel => Assert.Contains("inner wall", panel));
+    }
+
+    [Fact]
+    public void What_is_in_the_way_of_every_fold_stops_the_booklet_on_the_way_too()
+    {
+        // The wall across is higher than the roof: it goes through it however they are folded.
+        var hut = Hut(roof: 45, far: 80);
+        var proof = PieceProofs.Of(hut, 0.3).Single(proof => proof.Kind == FoldingProofKind.NothingPassesOnTheWay);
+        Assert.Equal(Verdict.Fails, proof.Verdict);
+        Assert.Equal(["far wall", "roof"], proof.Panels.Order());
+
+        // Low enough, or with a roof that ends before it, it is folded without touching anything.
+        foreach (var sound in new[] { Hut(roof: 30, far: 20), Hut(roof: 15, far: 40) })
+            Assert.All(PieceProofs.Of(sound, 0.3), good => Assert.True(good.Holds, $"{good}"));
+
+        static Piece Hut(int roof, int far) => new ScoredSheet
+        {
+            Id = "hut",
+            Name = "Hut",
+            Across = [Mm(roof), Mm(30), Mm(25), Mm(far)],
+            Down = [Mm(20)],
+            Map = ["rwFf"],
+            Cells = new Dictionary<char, Cell>
+            {
+                ['F'] = Floor,
+                ['w'] = Wall(),
+                ['r'] = new() { Kind = "roof", Fold = Valley(90) },
+                ['f'] = Wall("far wall"),
+            },
+            Root = 'F',
+        }.Build();
+    }
+
+    [Fact]
+    public void Where_the_usual_order_is_blocked_another_one_is_found()
+    {
+        // Inner walls deeper than half the width meet when both swing over between standing walls; folded over while all lies
+        // flat they do not.
+        var narrow = DoubleLid(Mm(80), Mm(30), Mm(40), 10, Mm(0.5m)).Build();
+        var usual = Enumerable.Range(1, 47).SelectMany(i => Crossings.Of(Folder.InOrder(narrow, i / 48.0).Panels));
+        Assert.Contains(usual, crossing => crossing.Depth > 5);
+        Assert.All(PieceProofs.Of(narrow, 0.3), proof => Assert.True(proof.Holds, $"{proof}"));
+    }
+
+    [Fact]
+    public void Every_piece_is_followed_on_its_way()
+    {
+        foreach (var piece in new[] { Box, DoubleLid(Mm(80), Mm(60), Mm(22), 10, Mm(0.5m)).Build(), Platform(Mm(64), Mm(59), Mm(12), Mm(12)).Build() })
+            Assert.Contains(PieceProofs.Of(piece), proof => proof.Kind == FoldingProofKind.NothingPassesOnTheWay && !proof.IsWarning);
     }
 
     [Fact]

@@ -27,7 +27,7 @@ public sealed class FinishedThing
         _kit = kit;
 
         // Thickness is drawn as two hairs, so that no light shows between what touches.
-        _thing = new AssembledThing(kit, Body(item), _ => 2 * Hair, Fold);
+        _thing = new AssembledThing(kit, Body(item), _ => 2 * Hair, Fold, pose => Layers.Apart(pose, Hair));
     }
 
     /// <summary>The outside of the closed thing in millimetres: across, deep, high.</summary>

@@ -13,6 +13,7 @@ public sealed class AssembledThing
     private readonly ItemBody? item;
     private readonly Func<Part, double> caliper;
     private readonly Func<Piece, double, Pose> fold;
+    private readonly Func<Pose, Pose> layers;
     private readonly Dictionary<string, Standing> standing = new(StringComparer.Ordinal);
     private IReadOnlyList<PosedPart>? closed;
 
@@ -20,13 +21,15 @@ public sealed class AssembledThing
     /// <param name="kit">The pieces, the mats and the assembly.</param>
     /// <param name="item">What goes inside, if it is known.</param>
     /// <param name="caliper">How thick each part is, in millimetres: what is put on something rests on its card and its mats.</param>
-    /// <param name="fold">How a piece is folded part of the way, 1 finished; as <see cref="Folder.InOrder"/> when null.</param>
-    public AssembledThing(Kit kit, ItemBody? item, Func<Part, double> caliper, Func<Piece, double, Pose>? fold = null)
+    /// <param name="fold">How a piece is folded part of the way, 1 finished; as <see cref="Folder.InOrder(Piece, double)"/> when null.</param>
+    /// <param name="layers">Sets the layers of a piece apart whose flaps were opened; null leaves them as they are.</param>
+    public AssembledThing(Kit kit, ItemBody? item, Func<Part, double> caliper, Func<Piece, double, Pose>? fold = null, Func<Pose, Pose>? layers = null)
     {
         ArgumentNullException.ThrowIfNull(kit);
         ArgumentNullException.ThrowIfNull(caliper);
         (this.kit, this.item, this.caliper) = (kit, item, caliper);
         this.fold = fold ?? Folder.InOrder;
+        this.layers = layers ?? (pose => pose);
         Parts = [.. kit.Assembly.Parts.Where(part => part.Part == Assembly.Item ? item is not null : Find(part.Part) is not null)];
     }
 
@@ -132,7 +135,7 @@ public sealed class AssembledThing
             return part.Pose;
         var flaps = part.Part.Opens.ToHashSet(StringComparer.Ordinal);
         var angles = part.Pose.Angles;
-        return InPlace(part, Folder.Pose(part.Pose.Strips, hinge => angles[hinge] * (flaps.Contains(part.Pose.Panel(Outer(piece, hinge)).Panel.Kind) ? flap : 1)));
+        return InPlace(part, layers(Folder.Pose(part.Pose.Strips, hinge => angles[hinge] * (flaps.Contains(part.Pose.Panel(Outer(piece, hinge)).Panel.Kind) ? flap : 1))));
     }
 
     // A fold belongs to the panel that turns, the child.

@@ -32,7 +32,11 @@ public static class KitProofs
         var work = new Working(kit);
         var proofs = new List<FoldingProof>();
         foreach (var part in kit.Kit.Pieces)
-            proofs.AddRange(PieceProofs.Of(part.Piece, kit.Caliper(part)));
+        {
+            var placed = work.Thing.Closed.FirstOrDefault(one => one.Pose is not null && one.Part.Part == part.Piece.Id);
+            proofs.AddRange(PieceProofs.Of(part.Piece, kit.Caliper(part), placed is null ? null : work.Slabs(placed)[0].Select(slab => slab.Panel)));
+        }
+
         proofs.AddRange(SeamProofs.Of(work));
         proofs.AddRange(ClaimProofs.Of(work));
         proofs.AddRange(FittingProofs.Of(work));

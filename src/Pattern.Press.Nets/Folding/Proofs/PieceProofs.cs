@@ -6,11 +6,11 @@ public static class PieceProofs
     /// <summary>The widest gap a loop may have, as a part of the sheet's longer side.</summary>
     public const double WidestGap = 1e-9;
 
-    // Two panels that both leave their fold come to lie half a card deeper in each other than one that does.
-    private const double Bending = 1.5;
-
-    /// <summary>How many positions between flat and finished are tried.</summary>
+    /// <summary>How many positions between flat and finished are tried where everything moves together.</summary>
     public const int Positions = 9;
+
+    /// <summary>How many positions are tried in each step where folds are made one after the other.</summary>
+    public const int PositionsInStep = 10;
 
     /// <summary>
     /// Folds a piece and proves that its loops close and that no panel passes through another, finished and on the way.
@@ -21,7 +21,10 @@ public static class PieceProofs
     /// leaves it out of account. Panels that are set apart leave their folds by as much, which the card takes up by bending
     /// there, so crossings no deeper than this do not count.
     /// </param>
-    public static IReadOnlyList<FoldingProof> Of(Piece piece, double caliper = 0)
+    public static IReadOnlyList<FoldingProof> Of(Piece piece, double caliper = 0) => Of(piece, caliper, null);
+
+    /// <summary>The same, with the finished panels as they lie on each other when their seams and mats are known.</summary>
+    internal static IReadOnlyList<FoldingProof> Of(Piece piece, double caliper, IEnumerable<PosedPanel>? stacked)
     {
         ArgumentNullException.ThrowIfNull(piece);
         var finished = Folder.Finished(piece);
@@ -29,20 +32,23 @@ public static class PieceProofs
         var proofs = new List<FoldingProof>
         {
             Closes(FoldingProofKind.ClosesFinished, [finished], gapLimit),
-            Passes(FoldingProofKind.NothingPassesFinished, [Layers.Apart(finished, caliper)], caliper * Bending),
+            Passes(FoldingProofKind.NothingPassesFinished, piece, [[.. stacked ?? Layers.Apart(finished, caliper).Panels]], caliper),
         };
 
-        // Only where loops hold the panels is the way there a way every maker has to go; elsewhere folds are made one
-        // after the other, in the order of the steps. What bends is bowed first and then pushed in.
-        if (finished.Gaps.Count > 0 && piece.Panels.All(panel => panel.Bend is null))
+        // Loops hold their panels on the one way there is; elsewhere folds are made one after the other. What bends and
+        // forms loops is bowed first and then pushed in.
+        if (finished.Gaps.Count == 0)
+        {
+            proofs.Add(InOrder(finished, caliper));
+        }
+        else if (piece.Panels.All(panel => panel.Bend is null))
         {
             var way = new Pose[Positions];
             for (var i = 0; i < way.Length; i++)
-                way[i] = Folder.Pose(piece, (i + 1.0) / (way.Length + 1));
+                way[i] = Folder.Pose(finished.Strips, (i + 1.0) / (way.Length + 1));
             proofs.Add(Closes(FoldingProofKind.ClosesOnTheWay, way, gapLimit));
-
-            // One way was tried, all folds together; where it is blocked hands may still find another.
-            proofs.Add(Passes(FoldingProofKind.NothingPassesOnTheWay, way, 0, Held(piece)) with { IsWarning = true });
+            var held = Held(piece);
+            proofs.Add(Passes(FoldingProofKind.NothingPassesOnTheWay, piece, way.Select(pose => pose.Panels.Where(panel => held.Contains(panel.Panel.Name))), caliper));
         }
 
         return proofs;
@@ -81,12 +87,36 @@ public static class PieceProofs
     private static HashSet<string> Held(Piece piece) =>
         [.. InteriorPoint.Of(piece).SelectMany(point => point.Folds).SelectMany(fold => new[] { fold.Parent, fold.Child })];
 
-    private static FoldingProof Passes(FoldingProofKind kind, IReadOnlyList<Pose> poses, double allowed, HashSet<string>? among = null)
+    // The usual order; where something is in the way there, an order that is looked for fold by fold.
+    private static FoldingProof InOrder(Pose finished, double caliper)
+    {
+        var tree = new HingeTree(finished.Strips);
+        var usual = Tried(FoldingOrder.Usual(tree));
+
+        // What is rolled is rolled all at once.
+        if (usual.Holds || tree.Strips.Rulings.Count > 0)
+            return usual;
+        foreach (var overFirst in (ReadOnlySpan<bool>)[false, true])
+        {
+            if (FoldingOrder.Search(tree, overFirst, pose => Crossings.Of(pose.Panels).All(crossing => crossing.Depth <= caliper), PositionsInStep) is { } order)
+                return Tried(order);
+        }
+
+        return usual;
+
+        FoldingProof Tried(FoldingOrder order)
+        {
+            var positions = order.Steps * PositionsInStep;
+            var way = Enumerable.Range(1, Math.Max(0, positions - 1)).Select(i => order.At((double)i / positions).Panels);
+            return Passes(FoldingProofKind.NothingPassesOnTheWay, finished.Piece, way, caliper);
+        }
+    }
+
+    private static FoldingProof Passes(FoldingProofKind kind, Piece piece, IEnumerable<IEnumerable<PosedPanel>> poses, double allowed)
     {
         var limit = allowed + Crossings.Tolerance;
-        var deepest = poses.SelectMany(pose => Crossings.Of([.. pose.Panels.Where(panel => among is null || among.Contains(panel.Panel.Name))])).MaxBy(crossing => crossing.Depth);
+        var deepest = poses.SelectMany(Crossings.Of).MaxBy(crossing => crossing.Depth);
         var holds = deepest is null || deepest.Depth <= limit;
-        return new(
-            kind, poses[0].Piece.Id, deepest?.Depth ?? 0, limit, holds, holds ? [] : [deepest!.First, deepest.Second]);
+        return new(kind, piece.Id, deepest?.Depth ?? 0, limit, holds, holds ? [] : [deepest!.First, deepest.Second]);
     }
 }

@@ -33,6 +33,26 @@ public sealed class HiddenSurfaceTests
         Compare(scene.Faces, new Axonometry(azimuth, elevation), 160);
     }
 
+    public static TheoryData<string> Structures => CatalogueKits.Ids;
+
+    [Theory]
+    [MemberData(nameof(Structures))]
+    public void Every_structure_is_painted_as_a_depth_buffer_shows_it_closed_open_and_apart(string id)
+    {
+        var (kit, item) = CatalogueKits.Of(id);
+        var thing = new FinishedThing(kit, item);
+        foreach (var (azimuth, elevation) in new[] { (24.0, 38.0), (32.0, 30.0), (-61.0, 22.0) })
+        {
+            var view = new Axonometry(azimuth, elevation);
+            foreach (var add in new Action<Scene>[] { scene => thing.AddClosed(scene, default), scene => thing.AddOpen(scene, default, 0.31), scene => thing.AddApart(scene, view.Viewer) })
+            {
+                var scene = new Scene();
+                add(scene);
+                Compare(scene.Faces, view, 70);
+            }
+        }
+    }
+
     [Theory]
     [InlineData("apart")]
     [InlineData("lid")]
