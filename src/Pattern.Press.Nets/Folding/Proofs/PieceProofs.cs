@@ -90,7 +90,7 @@ public static class PieceProofs
     // The usual order; where something is in the way there, an order that is looked for fold by fold.
     private static FoldingProof InOrder(Pose finished, double caliper)
     {
-        var tree = new HingeTree(finished.Strips);
+        var tree = HingeTree.Of(finished.Strips);
         var usual = Tried(FoldingOrder.Usual(tree));
 
         // What is rolled is rolled all at once.
