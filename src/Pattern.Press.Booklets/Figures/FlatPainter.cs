@@ -24,6 +24,8 @@ internal sealed class FlatPainter
     private readonly SpanDimension[] _spans;
     private readonly FlatLegend? _legend;
     private bool _leads = true;
+    private int _kinds;
+    private int _labelled;
     private readonly Dictionary<string, (string Name, Shape Shape)> _matted = new(StringComparer.Ordinal);
 
     public FlatPainter(FlatDrawing drawing, StyleSheet styles)
@@ -96,7 +98,10 @@ internal sealed class FlatPainter
         DrawHatching(board, placing);
         _legend?.Draw(board, marginLeft, marginTop + (height * scale) + Edge);
         var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
-        return new DrawnFigure(total, marginTop + (height * scale) + marginBottom, board.Items);
+        return new DrawnFigure(total, marginTop + (height * scale) + marginBottom, board.Items)
+        {
+            Crowding = top.IsTurned ? 1 : _kinds == 0 ? 0 : 1 - ((double)_labelled / _kinds),
+        };
     }
 
     private void DrawGrounds(Board board, Placing placing)
@@ -220,6 +225,8 @@ internal sealed class FlatPainter
                 crowded.Add((panel, text));
         }
 
+        _labelled = done.Count;
+        _kinds = crowded.Select(item => item.Text).Concat(done).Distinct(StringComparer.Ordinal).Count();
         return LeadOut(board, placing, rightSide, [.. crowded.Where(item => IsSubject(item.Panel) && !done.Contains(item.Text))]);
     }
 

@@ -17,4 +17,14 @@ public interface IDrawing
 /// <param name="Width">Its width.</param>
 /// <param name="Height">Its height.</param>
 /// <param name="Items">What is drawn; no tagged or artifact items.</param>
-public sealed record DrawnFigure(double Width, double Height, IReadOnlyList<PageItem> Items);
+public sealed record DrawnFigure(double Width, double Height, IReadOnlyList<PageItem> Items)
+{
+    // Half of the names may be left out: small tabs often have no room, and the rest of the drawing explains them.
+    private const double MostCrowding = 0.5;
+
+    /// <summary>How much of its lettering found no room, from 0 for none to 1 for all.</summary>
+    public double Crowding { get; init; }
+
+    /// <summary>Whether so much is missing that it wants to be drawn larger.</summary>
+    public bool IsCrowded => Crowding > MostCrowding;
+}

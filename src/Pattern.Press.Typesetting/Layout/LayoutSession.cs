@@ -37,8 +37,8 @@ internal sealed class LayoutSession
 
     public Drawings Drawings => _memory.Drawings;
 
-    /// <summary>How high groups came out in trials.</summary>
-    public Dictionary<(KeepTogetherBlock Group, FigureScale Scale, double Width), (double Height, double Gap)> GroupHeights { get; } = [];
+    /// <summary>How groups came out in trials, in columns of a width.</summary>
+    public Dictionary<(KeepTogetherBlock Block, double Width), GroupFitting.Group> Groups { get; } = [];
 
     public Looks Looks { get; }
 
