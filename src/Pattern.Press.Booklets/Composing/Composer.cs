@@ -50,7 +50,7 @@ internal sealed class Composer
                 parts.Add(composed);
         }
 
-        Add(BookletPart.Cover, () => new CoverPage(_context, _values).Compose(Width, Height));
+        Add(BookletPart.Cover, () => new CoverPage(_context, _values, _paper, problems).Compose(Width, Height));
         if (IntroductionPart.Compose(_context, _bindings, _options, problems) is { } introduction)
             parts.Add(introduction);
         Add(BookletPart.Before, () => BeforePart.Compose(_context, _values, words, _paper));

@@ -152,6 +152,8 @@ internal sealed class BookPass(LayoutSession session)
         var items = new List<PageItem>(page.Contents.Count);
         foreach (var content in page.Contents)
         {
+            if (FixedText.Beyond(content.Items, page) is { } words)
+                session.Report(page.Source, $"“{words}” reaches beyond the edge of its page. Shorten it, or use larger paper.");
             if (content.Role is null)
             {
                 items.Add(new ArtifactItem(ArtifactKind.Layout, content.Items));
