@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Booklets.Figures.Solid;
 using Pattern.Press.Measure;
@@ -8,8 +9,12 @@ namespace Pattern.Press.Booklets.Composing;
 /// <summary>Drawings of things that stand in space, folded from the primary fit, with their words.</summary>
 internal sealed class FinishedFigure(BookletContext context, ValueText values)
 {
+    // The cover of every paper and some steps show the same thing.
+    private readonly ConcurrentDictionary<FinishedShow, Lazy<FinishedDrawing>> _finished = new();
+
     /// <summary>The finished thing, open in front and closed behind.</summary>
-    public FinishedDrawing Finished(FinishedShow show = FinishedShow.Both) => new(context.Primary.Kit, context.Source.Item, show);
+    public FinishedDrawing Finished(FinishedShow show = FinishedShow.Both) =>
+        _finished.GetOrAdd(show, show => new(() => new FinishedDrawing(context.Primary.Kit, context.Source.Item, show))).Value;
 
     /// <summary>The moment when a part goes on or in; null when it goes nowhere.</summary>
     public SolidDrawing? Inserting(string part) => FinishedDrawing.Inserting(context.Primary.Kit, context.Source.Item, part);

@@ -8,7 +8,6 @@ internal static class ScheduleMaker
 {
     public static ScoreSchedule Make(Piece piece)
     {
-        ArgumentNullException.ThrowIfNull(piece);
         var turns = new[] { Turn(piece, FenceSide.Top), Turn(piece, FenceSide.Right) }
             .Where(turn => turn.Marks.Count > 0)
             .OrderByDescending(turn => turn.Length)

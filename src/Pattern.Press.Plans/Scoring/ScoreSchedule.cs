@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 
@@ -14,6 +15,9 @@ namespace Pattern.Press.Plans.Scoring;
 /// </remarks>
 public sealed record ScoreSchedule
 {
+    // Tables, words and drawings of one piece all ask for it.
+    private static readonly ConditionalWeakTable<Piece, ScoreSchedule> Known = [];
+
     /// <summary>The sheet.</summary>
     public required Size Sheet { get; init; }
 
@@ -30,7 +34,11 @@ public sealed record ScoreSchedule
     public required CuttingAway CuttingAway { get; init; }
 
     /// <summary>The schedule for a piece.</summary>
-    public static ScoreSchedule For(Piece piece) => ScheduleMaker.Make(piece);
+    public static ScoreSchedule For(Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        return Known.GetValue(piece, ScheduleMaker.Make);
+    }
 }
 
 /// <summary>The side of the sheet, as drawn, that lies against the fence.</summary>

@@ -126,26 +126,26 @@ internal static class GroupFitting
 
     private static Group Measure(KeepTogetherBlock group, Column column)
     {
-        if (column.Session.Groups.TryGetValue((group, column.Width), out var known))
-            return known;
-        var (heights, gap, after) = (new double[Scales.Length], 0.0, 0.0);
-        for (var i = 0; i < Scales.Length; i++)
+        var found = Scales.Select(one => Measure(group, column, one.Scale)).ToList();
+        return new Group([.. found.Select(one => one.Height)], found[0].Gap, found[0].After);
+    }
+
+    private static (double Height, double Gap, double After) Measure(KeepTogetherBlock group, Column column, FigureScale scale)
+    {
+        var inside = column with { FigureScale = scale };
+        return column.Session.GroupHeights.Get(group, inside, () =>
         {
             var strips = new StripList();
-            var inside = column with { FigureScale = Scales[i].Scale, Parent = new StructureElement(Role.Div) };
-            column.Session.Measure(() => BlockElements.LayOut(group, inside, strips));
-            heights[i] = Stacking.Stack(strips.Strips).Height;
-            (gap, after) = (strips.Count == 0 ? 0 : strips[0].Gap, strips.PendingSpace);
-        }
-
-        return column.Session.Groups[(group, column.Width)] = new Group(heights, gap, after);
+            column.Session.Measure(() => BlockElements.LayOut(group, inside with { Parent = new StructureElement(Role.Div) }, strips));
+            return strips.Count == 0 ? (0, 0, 0) : (Stacking.Stack(strips.Strips).Height, strips[0].Gap, strips.PendingSpace);
+        });
     }
 
     /// <summary>A group.</summary>
     /// <param name="Heights">Its height at each of the scales.</param>
     /// <param name="Gap">The room above it.</param>
     /// <param name="After">The room below it.</param>
-    internal sealed record Group(double[] Heights, double Gap, double After)
+    private sealed record Group(double[] Heights, double Gap, double After)
     {
         public double Lowest => Heights.Min();
 

@@ -186,7 +186,7 @@ public class StepPagesTests
         public DrawnFigure Draw(double maxWidth, double maxHeight, StyleSheet styles)
         {
             var drawn = new SampleDrawing(heightToWidth).Draw(maxWidth, maxHeight, styles);
-            return drawn with { Crowding = drawn.Width < needs ? 1 : 0 };
+            return new DrawnFigure(drawn.Width, drawn.Height, () => drawn.Items, () => drawn.Width < needs ? 1 : 0);
         }
     }
 }

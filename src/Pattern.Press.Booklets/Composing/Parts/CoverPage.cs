@@ -16,7 +16,7 @@ namespace Pattern.Press.Booklets.Composing.Parts;
 /// Words too wide or too long for their place are set smaller, in steps down to six tenths; what does not fit then is a
 /// problem that names its line.
 /// </remarks>
-internal sealed class CoverPage(BookletContext context, ValueText values, PaperSize paper, Problems problems)
+internal sealed class CoverPage(BookletContext context, ValueText values, FinishedFigure solid, PaperSize paper, Problems problems)
 {
     private const double MillimetresPerPoint = 25.4 / 72;
 
@@ -67,7 +67,6 @@ internal sealed class CoverPage(BookletContext context, ValueText values, PaperS
         var footTop = foot - ((size.Count + maker.Count) * leading) - 2;
 
         var room = footTop - fieldHeight - 16;
-        var solid = new FinishedFigure(context, values);
         var drawing = solid.Finished();
         var drawn = drawing.Draw(measure, room, _styles);
         var x = left + ((measure - drawn.Width) / 2);
