@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 
@@ -14,6 +15,9 @@ namespace Pattern.Press.Plans.Scoring;
 /// </remarks>
 public sealed record ScoreSchedule
 {
+    // Words, tables and figures all ask for it; a piece never changes.
+    private static readonly ConditionalWeakTable<Piece, ScoreSchedule> _made = [];
+
     /// <summary>The sheet.</summary>
     public required Size Sheet { get; init; }
 
@@ -26,11 +30,28 @@ public sealed record ScoreSchedule
     /// <summary>Slanted scores.</summary>
     public required IReadOnlyList<SlantedScore> Slanted { get; init; }
 
+    /// <summary>
+    /// Whether the piece runs aslant or along curves, so that it is scored and cut from point to point only: there are no
+    /// turns then, and the points are all its corners.
+    /// </summary>
+    public bool IsByPoints { get; init; }
+
     /// <summary>What is cut away and how it is marked.</summary>
     public required CuttingAway CuttingAway { get; init; }
 
     /// <summary>The schedule for a piece.</summary>
-    public static ScoreSchedule For(Piece piece) => ScheduleMaker.Make(piece);
+    public static ScoreSchedule For(Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        return _made.GetValue(piece, ScheduleMaker.Make);
+    }
+
+    /// <summary>Every mark at which a piece has folds that run away from a side, rising, each once.</summary>
+    public static IReadOnlyList<Length> Marks(Piece piece, FenceSide side)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        return ScheduleMaker.Turn(piece, side).Marks;
+    }
 }
 
 /// <summary>The side of the sheet, as drawn, that lies against the fence.</summary>
@@ -98,4 +119,5 @@ public sealed record ScorePoint(string Letter, Length FromLeft, Length FromTop);
 /// <summary>A slanted score between two lettered points.</summary>
 /// <param name="From">The letter of the end nearer to the middle of the sheet.</param>
 /// <param name="To">The letter of the other end.</param>
-public sealed record SlantedScore(string From, string To);
+/// <param name="Through">For an even curve the letter of the point half way along it; null for a straight score.</param>
+public sealed record SlantedScore(string From, string To, string? Through = null);

@@ -40,11 +40,11 @@ internal sealed class SheetsPart
     {
         var needs = _context.Materials.Primary.Stocks;
         var figures = needs.SelectMany(need => need.Plan.Layouts.Select(layout => (Need: need, layout.Sheet, layout.Count))).ToList();
-        var distances = figures.Select(figure => OtherColumn.Distances(figure.Sheet, wanted => _otherSizes[wanted.Part!.Piece.Id])).ToList();
+        var others = figures.Select(figure => OtherColumn.Of(figure.Sheet, wanted => _otherSizes[wanted.Part!.Piece.Id])).ToList();
         var how = new List<Inline>(_phrases.Inlines("sheets.how"));
-        if (distances.Exists(found => found is not null))
+        if (others.Exists(found => found is not null))
             Add(how, _phrases.Inlines("sheets.other_fits"));
-        if (distances.Exists(found => found is null))
+        if (others.Exists(found => found is null))
         {
             var system = _context.Source.Primary == UnitSystem.Metric ? "system.metric_word" : "system.imperial_word";
             var sheets = _context.Materials.Secondary.Stocks.Sum(need => need.Sheets).ToString(CultureInfo.InvariantCulture);
@@ -60,10 +60,11 @@ internal sealed class SheetsPart
             new ParagraphBlock(how),
             new ParagraphBlock(Key()),
         };
-        var drawn = figures.Select((figure, i) => Figure(figure.Need, figure.Sheet, figure.Count, distances[i])).ToList();
+        var drawn = figures.Select((figure, i) => Figure(figure.Need, figure.Sheet, figure.Count, others[i])).ToList();
         for (var i = 0; i < drawn.Count; i += 2)
             blocks.Add(i + 1 < drawn.Count ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : drawn[i] with { Width = FigureWidth.Small });
-        return new FlowPart(blocks) { Title = _phrases["sheets.title"] };
+        // A small plan begins below what comes before.
+        return new FlowPart(blocks, FlowsOn: true) { Title = _phrases["sheets.title"] };
     }
 
     private static void Add(List<Inline> inlines, IReadOnlyList<Inline> more)
@@ -87,17 +88,17 @@ internal sealed class SheetsPart
         return key;
     }
 
-    private FigureBlock Figure(StockNeed need, PlannedSheet sheet, int count, IReadOnlyList<Length>? other)
+    private FigureBlock Figure(StockNeed need, PlannedSheet sheet, int count, OtherColumn? other)
     {
         var drawing = new SheetPlanDrawing(sheet, need.Plan.Sheet, wanted => _letters[wanted.Part!.Piece.Id], need.Stock.Grain is not null);
         var stock = Words.Plain(need.Stock.Name);
         var caption = new List<Inline>(count == 1
             ? _phrases.Inlines("sheets.caption.one", ("stock", stock))
             : _phrases.Inlines("sheets.caption.other", ("stock", stock), ("count", Words.Plain(count.ToString(CultureInfo.InvariantCulture)))));
-        Add(caption, _phrases.Inlines("sheets.cuts", ("cuts", Cuts(sheet, other))));
-        var offcuts = sheet.Offcuts.Where(offcut => offcut.Size.Shorter >= NarrowestOffcut).Take(3).ToList();
+        Add(caption, _phrases.Inlines("sheets.cuts", ("cuts", Cuts(sheet, other?.Distances))));
+        var offcuts = sheet.Offcuts.Select((offcut, i) => (Here: offcut.Size, There: other?.Offcuts[i])).Where(offcut => offcut.Here.Shorter >= NarrowestOffcut).Take(3).ToList();
         if (offcuts.Count > 0)
-            Add(caption, _phrases.Inlines("sheets.left_over", ("offcuts", Joined([.. offcuts.Select(offcut => _values.One(new SizeValue(offcut.Size), Ruler))]))));
+            Add(caption, _phrases.Inlines("sheets.left_over", ("offcuts", Joined([.. offcuts.Select(offcut => LeftOver(offcut.Here, offcut.There))]))));
         var alternative = _phrases.Format(
             "sheets.alternative",
             ("stock", need.Stock.Name),
@@ -105,6 +106,13 @@ internal sealed class SheetsPart
             ("pieces", _phrases.Join([.. sheet.Rectangles.GroupBy(r => r.Wanted.Name, StringComparer.Ordinal).Select(group => $"{group.Count().ToString(CultureInfo.InvariantCulture)} × {group.Key}")])),
             ("cuts", sheet.Operations.Count.ToString(CultureInfo.InvariantCulture)));
         return new FigureBlock(drawing, alternative, caption);
+    }
+
+    // On the ruler, and never more than there is.
+    private IReadOnlyList<Inline> LeftOver(Size here, Size? there)
+    {
+        static SizeValue Down(Size size, Ruler ruler) => new(new Size(ruler.Round(size.Width, Rounding.Down), ruler.Round(size.Height, Rounding.Down)));
+        return _values.Both(Down(here, Ruler), there is { } size ? Down(size, _values.Other(Ruler)) : null);
     }
 
     private List<Inline> Cuts(PlannedSheet sheet, IReadOnlyList<Length>? other) => Joined([.. sheet.Operations.Select((operation, i) =>
