@@ -6,12 +6,24 @@ namespace Pattern.Press.Booklets.Composing;
 /// <summary>How large the finished thing is outside, on the ruler of its fit.</summary>
 internal static class FinishedSizes
 {
-    private static readonly string[] Names = ["size.outside_length", "size.outside_width", "size.outside_height"];
+    /// <summary>What is no thicker than this is flat: an envelope, a card, a band before it goes around anything.</summary>
+    private static readonly Length Flat = Length.FromMillimetres(3);
 
-    /// <summary>The finished sizes that the structure names, or null when it names none.</summary>
-    public static (Length Width, Length Depth, Length Height)? Of(Model model)
+    /// <summary>
+    /// Across, deep and high, or the two sides of what lies flat: the sizes that the structure names, otherwise those of the
+    /// folded thing to the nearest mark.
+    /// </summary>
+    public static IReadOnlyList<Length> Of(BookletContext context, Model model)
     {
-        var lengths = Names.Select(name => model.Values.GetValueOrDefault(name)).OfType<LengthValue>().Select(value => value.Length).ToList();
-        return lengths.Count == Names.Length ? (lengths[0], lengths[1], lengths[2]) : null;
+        var (across, deep, high) = (Named(model, "width"), Named(model, "depth"), Named(model, "height"));
+        if (across is { } x && high is { } z)
+            return deep is { } y ? [x, y, z] : [x, z];
+        var (width, depth, height) = ModelProofs.Outside(model, context.Source.Item, context.Source.Stocks.Values);
+        var sizes = new[] { width, depth, height }.Select(size => Length.FromMillimetres(size)).ToList();
+        var solid = sizes.Where(size => size > Flat).ToList();
+        return [.. (solid.Count == 2 ? solid : sizes).Select(size => model.Kit.Ruler.Round(size, Rounding.Nearest))];
     }
+
+    private static Length? Named(Model model, string name) =>
+        model.Values.GetValueOrDefault($"size.outside_{name}") is LengthValue value ? value.Length : null;
 }

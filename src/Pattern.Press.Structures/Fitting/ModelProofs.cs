@@ -15,7 +15,17 @@ public static class ModelProofs
     /// <param name="model">The fit.</param>
     /// <param name="item">What it was fitted to; null when its sizes were given outright.</param>
     /// <param name="stocks">The stocks it was fitted with, in any order.</param>
-    public static IReadOnlyList<FoldingProof> Of(Model model, Item? item, IEnumerable<Stock> stocks)
+    public static IReadOnlyList<FoldingProof> Of(Model model, Item? item, IEnumerable<Stock> stocks) =>
+        KitProofs.Of(ToProve(model, item, stocks));
+
+    /// <summary>How large the finished thing is outside, in millimetres: across, deep, high.</summary>
+    /// <param name="model">The fit.</param>
+    /// <param name="item">What it was fitted to; null when its sizes were given outright.</param>
+    /// <param name="stocks">The stocks it was fitted with, in any order.</param>
+    public static (double Width, double Depth, double Height) Outside(Model model, Item? item, IEnumerable<Stock> stocks) =>
+        OutsideSize.Of(ToProve(model, item, stocks));
+
+    private static KitToProve ToProve(Model model, Item? item, IEnumerable<Stock> stocks)
     {
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(stocks);
@@ -23,7 +33,7 @@ public static class ModelProofs
         foreach (var stock in stocks)
             calipers[stock.Id] = stock.Caliper.Millimetres;
         var ease = item is not null && model.Values.GetValueOrDefault(Ease) is LengthValue { Length: var room } ? room.Millimetres : 0;
-        return KitProofs.Of(new KitToProve(model.Kit, Body(item), ease, part => calipers.GetValueOrDefault(part.Stock)));
+        return new KitToProve(model.Kit, Body(item), ease, part => calipers.GetValueOrDefault(part.Stock));
     }
 
     /// <summary>An item as a body in space; null for none.</summary>

@@ -1,6 +1,7 @@
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Nets.Building;
+using Pattern.Press.Nets.Tests;
 using Pattern.Press.Typesetting.Fonts;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Styles;
@@ -16,70 +17,19 @@ internal static class Samples
 
     public static Length Mm(double millimetres) => Length.FromMillimetres(millimetres);
 
-    public static Length In(string inches) => LengthParser.Parse(inches + " in");
+    public static Length In(string inches) => Sheets.In(inches);
 
     /// <summary>A floor, four walls, and in each corner two gusset panels that meet on a mitre.</summary>
-    public static Piece GussetBox(Length length, Length width, Length height, Length gusset) => new ScoredSheet
-    {
-        Id = "base",
-        Name = "Base",
-        Across = [height - gusset, gusset, length, gusset, height - gusset],
-        Down = [height - gusset, gusset, width, gusset, height - gusset],
-        Map = [".gng.", "gdndg", "ssFss", "gdndg", ".gng."],
-        Cells = new Dictionary<char, Cell>
-        {
-            ['F'] = new() { Kind = "floor" },
-            ['n'] = Wall("long wall"),
-            ['s'] = Wall("short wall"),
-            ['g'] = new() { Kind = "gusset", Role = PanelRole.Gusset, Fold = new(FoldDirection.Valley, 135), Note = "folds in between two walls" },
-            ['d'] = new() { Kind = "mitre", Diagonal = new('g', new(FoldDirection.Mountain, 180)) },
-        },
-        Root = 'F',
-    }.Build();
+    public static Piece GussetBox(Length length, Length width, Length height, Length gusset) =>
+        Sheets.GussetBox(length, width, height, gusset).Build();
 
     /// <summary>A lid with walls that fold back down inside, glue tabs between them.</summary>
-    public static Piece DoubleLid(Length length, Length width, Length depth, double taper, Length relief) => new ScoredSheet
-    {
-        Id = "lid",
-        Name = "Lid",
-        Across = [depth, depth, length, depth, depth],
-        Down = [depth, depth, width, depth, depth],
-        Map = ["..i..", ".twt.", "iwFwi", ".twt.", "..i.."],
-        Cells = new Dictionary<char, Cell>
-        {
-            ['F'] = new() { Kind = "top" },
-            ['w'] = Wall("wall"),
-            ['i'] = new() { Kind = "inner wall", Fold = new(FoldDirection.Valley, 180), Relief = relief, Glue = SheetSide.Facing },
-            ['t'] = new()
-            {
-                Kind = "glue tab",
-                Role = PanelRole.Tab,
-                Fold = new(FoldDirection.Valley, 90),
-                HangsFrom = HangsFrom.Beside,
-                Taper = taper,
-                Glue = SheetSide.Away,
-                Note = "glued under the neighbouring wall",
-            },
-        },
-        Root = 'F',
-    }.Build();
+    public static Piece DoubleLid(Length length, Length width, Length depth, double taper, Length relief) =>
+        Sheets.DoubleLid(length, width, depth, taper, relief).Build();
 
     /// <summary>A raised floor with walls that end in a lip turned inwards.</summary>
-    public static Piece Platform(Length length, Length width, Length height, Length lip) => new ScoredSheet
-    {
-        Id = "platform",
-        Name = "Platform",
-        Across = [lip, height, length, height, lip],
-        Down = [lip, height, width, height, lip],
-        Map = ["..l..", "..w..", "lwFwl", "..w..", "..l.."],
-        Cells = new Dictionary<char, Cell>
-        {
-            ['F'] = new() { Kind = "floor" },
-            ['w'] = Wall("wall"),
-            ['l'] = new() { Kind = "lip", Role = PanelRole.Tab, Fold = new(FoldDirection.Valley, 90), Glue = SheetSide.Away },
-        },
-        Root = 'F',
-    }.Build();
+    public static Piece Platform(Length length, Length width, Length height, Length lip) =>
+        Sheets.Platform(length, width, height, lip).Build();
 
     /// <summary>A plain rectangle.</summary>
     public static Piece Mat(string id, string name, Length width, Length height) => new ScoredSheet
@@ -114,8 +64,6 @@ internal static class Samples
             ],
             []),
     };
-
-    private static Cell Wall(string kind) => new() { Kind = kind, Fold = new(FoldDirection.Valley, 90) };
 
     private static StyleSheet MakeStyles()
     {

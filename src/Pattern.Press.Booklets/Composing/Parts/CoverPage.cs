@@ -82,16 +82,19 @@ internal sealed class CoverPage(BookletContext context, ValueText values)
 
     private string FinishedSize()
     {
-        if (FinishedSizes.Of(context.Primary) is not { } here || FinishedSizes.Of(context.Secondary) is not { } there)
-            return "";
-        return context.Phrases.Format("cover.size", ("primary", Outside(here, context.Primary)), ("secondary", Outside(there, context.Secondary)));
+        var (here, there) = (FinishedSizes.Of(context, context.Primary), FinishedSizes.Of(context, context.Secondary));
+        return context.Phrases.Format(
+            here.Count == 2 ? "cover.flat_size" : "cover.size",
+            ("primary", Outside(here, context.Primary)),
+            ("secondary", Outside(there, context.Secondary)));
     }
 
     // Each size stays on one line.
-    private string Outside((Length Width, Length Depth, Length Height) size, Model model)
+    private string Outside(IReadOnlyList<Length> sizes, Model model)
     {
         var ruler = model.Kit.Ruler;
-        return values.Point($"{LengthFormat.Number(size.Width, ruler)} × {LengthFormat.Number(size.Depth, ruler)} × {LengthFormat.Format(size.Height, ruler)}").Replace(' ', '\u00A0');
+        var numbers = sizes.SkipLast(1).Select(size => $"{LengthFormat.Number(size, ruler)} × ");
+        return values.Point($"{string.Concat(numbers)}{LengthFormat.Format(sizes[^1], ruler)}").Replace(' ', '\u00A0');
     }
 
     private IReadOnlyList<LetteringLine> Lines(string text, FontFace face, double size, double measure) =>
