@@ -131,7 +131,7 @@ public sealed record RoundHole(string Kind, SheetBox Box, Mirrored Again);
 
 /// <summary>A straight cut with card on both sides, upright or level.</summary>
 /// <param name="Box">Where it runs; the box has no width or no height.</param>
-/// <param name="Kinds">What the two panels are that it parts, in the piece's order.</param>
+/// <param name="Kinds">What the two panels are that it parts, in the order of the alphabet.</param>
 /// <param name="Again">Where the same is done once more.</param>
 public sealed record Slit(SheetBox Box, IReadOnlyList<string> Kinds, Mirrored Again);
 

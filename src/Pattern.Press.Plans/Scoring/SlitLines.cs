@@ -7,7 +7,7 @@ internal static class SlitLines
 {
     private const double Near = 1e-5;
 
-    /// <summary>Each with the kinds of the two panels that it parts, in the piece's order.</summary>
+    /// <summary>Each with the kinds of the two panels that it parts, in the order of the alphabet.</summary>
     public static IEnumerable<(Edge Line, IReadOnlyList<string> Kinds)> Of(Piece piece)
     {
         foreach (var cut in piece.Cuts.Where(cut => !cut.IsArc))
@@ -30,7 +30,7 @@ internal static class SlitLines
                     .Select(point => piece.Panels.FirstOrDefault(panel => panel.Outline.Contains(point) && !panel.Holes.Any(hole => hole.Contains(point))))
                     .ToList();
                 if (beside.TrueForAll(panel => panel is not null))
-                    yield return (new Edge(cut.From + (along * start), cut.From + (along * stop)), [.. piece.Panels.Where(beside.Contains).Select(panel => panel.Kind)]);
+                    yield return (new Edge(cut.From + (along * start), cut.From + (along * stop)), [.. beside.Select(panel => panel!.Kind).Order(StringComparer.Ordinal)]);
                 start = stop;
             }
         }

@@ -70,23 +70,22 @@ internal static class MaterialsPart
     {
         var (source, phrases) = (context.Source, context.Phrases);
         var tools = source.Tools.ToList();
-        IEnumerable<string> listed = [.. source.Extras.Select(extra => extra.Name), .. source.Adhesive is { } adhesive ? [adhesive.Name] : Array.Empty<string>()];
+        var listed = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var entry in tools.Concat(source.Extras.Select(extra => extra.Name)).Append(source.Adhesive?.Name ?? "").Append(source.Item?.Name ?? ""))
+            listed.UnionWith(WordsOf(entry));
         foreach (var tool in source.Steps.SelectMany(step => step.Tools))
         {
-            if (!tools.Concat(listed).Any(other => Covers(other, tool)))
+            // Named already, perhaps in other words: “a pin” is found in “pin, to prick the template”.
+            var words = WordsOf(tool).ToList();
+            var named = words.Exists(word => word.Length > 3) ? words.Where(word => word.Length > 3) : words.Where(word => word.Length == 3);
+            if (!named.All(listed.Contains))
                 tools.Add(tool);
+            listed.UnionWith(words);
         }
 
         return tools.Count > 0
             ? tools
             : [phrases["materials.tools.ruler"], phrases["materials.tools.knife"], phrases["materials.tools.scorer"], phrases["materials.tools.pencil"], phrases["materials.tools.adhesive"]];
-    }
-
-    // Whether an entry of the list names everything that a step does: “a pin” is found in “pin, to prick the template”.
-    private static bool Covers(string entry, string tool)
-    {
-        var named = WordsOf(entry).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        return WordsOf(tool).Where(word => word.Length > 2).All(named.Contains);
     }
 
     private static IEnumerable<string> WordsOf(string text) =>

@@ -53,16 +53,24 @@ internal sealed class SheetsPart
 
         if (needs.Any(need => need.Stock.Grain is not null))
             Add(how, _phrases.Inlines("sheets.grain"));
+        var drawn = figures.Select((figure, i) => Figure(figure.Need, figure.Sheet, figure.Count, others[i])).ToList();
+        var rows = new List<Block>();
+        for (var i = 0; i < drawn.Count; i += 2)
+            rows.Add(i + 1 < drawn.Count ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : drawn[i] with { Width = FigureWidth.Small });
+
+        // The first drawings stand with the words that explain them.
         var blocks = new List<Block>
         {
-            Words.Heading(1, _phrases["sheets.title"], "sheets"),
-            Words.Paragraph(_phrases.Plural("sheets.lead", _context.Source.Kits), ParagraphKind.Lead),
-            new ParagraphBlock(how),
-            new ParagraphBlock(Key()),
+            new KeepTogetherBlock(
+            [
+                Words.Heading(1, _phrases["sheets.title"], "sheets"),
+                Words.Paragraph(_phrases.Plural("sheets.lead", _context.Source.Kits), ParagraphKind.Lead),
+                new ParagraphBlock(how),
+                new ParagraphBlock(Key()),
+                .. rows.Take(1),
+            ]),
         };
-        var drawn = figures.Select((figure, i) => Figure(figure.Need, figure.Sheet, figure.Count, others[i])).ToList();
-        for (var i = 0; i < drawn.Count; i += 2)
-            blocks.Add(i + 1 < drawn.Count ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : drawn[i] with { Width = FigureWidth.Small });
+        blocks.AddRange(rows.Skip(1));
         // A small plan begins below what comes before.
         return new FlowPart(blocks, FlowsOn: true) { Title = _phrases["sheets.title"] };
     }
