@@ -48,6 +48,9 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
             return Block(figure, folded, _solid.Describe(folded), problems);
         }
 
+        if (figure.Show == FigureShow.Gluing)
+            return Gluing(figure, part.Piece, problems);
+
         if (figure.Show == FigureShow.Mats && _solid.WithOutsideMats(part.Piece) is { } matted)
             return Block(figure, matted, _solid.Describe(matted, words), problems);
 
@@ -83,6 +86,17 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
                 ? "The figure shows the item going in, but the booklet names none."
                 : $"“{figure.Subject}” stands by itself; it does not go on or into anything.",
             "Name a part that goes to another one, or leave the figure out.");
+        return null;
+    }
+
+    private FigureBlock? Gluing(FigureSource figure, Piece piece, Problems problems)
+    {
+        if (_solid.Gluing(piece, figure.Emphasise) is { } drawing)
+            return Block(figure, drawing, _solid.Describe(drawing), problems);
+        problems.Error(
+            figure.Place,
+            figure.Emphasise.Count > 0 ? $"Nothing of “{figure.Subject}” that is named here is glued to the same piece." : $"“{figure.Subject}” has no glue that is closed by itself, after the rest stands.",
+            "Write “show: folded”, or “show: insert” for a piece that is glued into another one.");
         return null;
     }
 

@@ -59,6 +59,13 @@ internal sealed class FinishedFigure(BookletContext context, ValueText values)
     public FoldedDrawing Folded(Piece piece, double folded) =>
         new(piece, folded, upsideDown: FinishedThing.IsTurnedOver(context.Primary.Kit, piece));
 
+    /// <summary>The moment when glued seams of a piece are closed; null where no glue holds it to itself.</summary>
+    public GluingDrawing? Gluing(Piece piece, IReadOnlyList<string> kinds) => GluingDrawing.Of(context.Primary.Kit, piece, kinds);
+
+    /// <summary>What that shows.</summary>
+    public string Describe(GluingDrawing drawing) => context.Phrases.Format(
+        "alternative.gluing", ("piece", drawing.Piece.Name.ToLowerInvariant()), ("glued", context.Phrases.Join(drawing.Kinds)), ("target", context.Phrases.Join(drawing.Targets)));
+
     /// <summary>
     /// A piece that has all its mats on the outside, as it is when they go on: folded, its outside up; null for any other.
     /// </summary>

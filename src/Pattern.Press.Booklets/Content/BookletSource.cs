@@ -255,6 +255,9 @@ public enum FigureShow
     /// <summary>Where glue goes.</summary>
     Glue,
 
+    /// <summary>The moment when glued seams of a piece are closed, in perspective, with arrows for what goes where.</summary>
+    Gluing,
+
     /// <summary>The mats of a piece on their faces.</summary>
     Mats,
 

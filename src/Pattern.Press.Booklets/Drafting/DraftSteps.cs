@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Pattern.Press.Nets;
+using Pattern.Press.Nets.Folding;
 using Pattern.Press.Structures.Fitting;
 
 namespace Pattern.Press.Booklets.Drafting;
@@ -169,7 +170,7 @@ internal sealed class DraftSteps(Model model, Item item)
             text.Append(CultureInfo.InvariantCulture, $"{number++}. {Upper(The(piece, seam.Panel))} {(piece.Panels.Count(panel => panel.Kind == seam.Panel) == 1 ? "is" : "are")} tucked in behind {The(piece, seam.OtherPanel)} when you close it; no glue there.\n");
         if (part.Quantity > 1)
             text.Append(CultureInfo.InvariantCulture, $"{number}. Do the same with every {name}.\n");
-        text.Append(Figure(piece.Id, "folded"));
+        text.Append(Figure(piece.Id, SeamClosing.Of(piece, model.Kit.Assembly.Seams, []) is null ? "folded" : "gluing"));
         var figure = piece.GlueAreas.Count > 0 ? "glue" : piece.Folds.Count > 0 ? "folds" : "flat";
         Step($"{(piece.Folds.Count == 0 ? "Roll" : "Fold")}{(piece.GlueAreas.Count > 0 ? " and glue" : "")} the {name}", piece.Id, figure, 12, ["bone folder", "glue or double-sided tape"], text.ToString());
     }

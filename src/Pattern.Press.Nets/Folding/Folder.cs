@@ -17,9 +17,15 @@ public static class Folder
     public static Pose Pose(Piece piece, double opening)
     {
         ArgumentNullException.ThrowIfNull(piece);
+        return Pose(StripPiece.Of(piece), opening);
+    }
+
+    /// <summary>The same for a piece that was cut into strips before.</summary>
+    internal static Pose Pose(StripPiece strips, double opening)
+    {
         if (opening is not (>= 0 and <= 1))
             throw new ArgumentOutOfRangeException(nameof(opening), opening, "A piece is folded from 0 (flat) to 1 (finished).");
-        var tree = new HingeTree(StripPiece.Of(piece));
+        var tree = new HingeTree(strips);
         var angles = LoopSolver.Angles(tree, opening);
         return Make(tree, hinge => angles[hinge.Fold]);
     }
@@ -35,9 +41,15 @@ public static class Folder
     public static Pose InOrder(Piece piece, double opening)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        var tree = new HingeTree(StripPiece.Of(piece));
+        return InOrder(StripPiece.Of(piece), opening);
+    }
+
+    /// <summary>The same for a piece that was cut into strips before.</summary>
+    internal static Pose InOrder(StripPiece strips, double opening)
+    {
+        var tree = new HingeTree(strips);
         if (tree.Loops.Count > 0 || opening is not (> 0 and < 1))
-            return Pose(piece, opening);
+            return Pose(strips, opening);
         var ranks = tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => Rank(hinge, tree.Piece));
         var steps = ranks.Values.Distinct().Order().ToList();
         return Make(tree, hinge =>

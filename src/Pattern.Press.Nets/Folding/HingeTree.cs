@@ -80,6 +80,9 @@ internal sealed class HingeTree
         return Outwards.Where(above.Contains);
     }
 
+    /// <summary>The hinges that move one panel but not another, from the root outwards.</summary>
+    public IEnumerable<Hinge> Carrying(int panel, int still) => Above(panel).Except(Above(still)).Reverse();
+
     /// <summary>Moves every panel by the angles of the tree's folds.</summary>
     /// <param name="angle">The angle of each fold of the tree in degrees, in its own direction.</param>
     /// <param name="motions">Receives the move of each panel, in the piece's order.</param>

@@ -26,6 +26,10 @@ internal static class Hatching
         return any ? builder.Build() : null;
     }
 
+    /// <summary>The same as lines, rising to the right, nothing spared.</summary>
+    public static IEnumerable<Segment> Lines(IReadOnlyList<Shape> loops, double spacing) =>
+        Lines(loops, spacing * Math.Sqrt(2), true, [], new Point(0, 0));
+
     // Each line is x + y = k (rising) or x − y = k (falling); it is cut where that sum passes k along a side.
     private static IEnumerable<Segment> Lines(IReadOnlyList<Shape> loops, double step, bool rising, IReadOnlyList<Box> spared, Point origin)
     {

@@ -48,6 +48,9 @@ public enum LineKind
     /// <summary>A fine line on a surface.</summary>
     Detail,
 
+    /// <summary>A line of the hatching where glue goes.</summary>
+    Glue,
+
     /// <summary>A line inside a rounded surface, drawn only where the surface turns away.</summary>
     Rounded,
 }

@@ -83,7 +83,7 @@ public sealed class LineVisibility
                 var rank = line.Kind switch
                 {
                     LineKind.Rounded => LineRank.Outline,
-                    LineKind.Detail or LineKind.Mat => LineRank.Crease,
+                    LineKind.Detail or LineKind.Mat or LineKind.Glue => LineRank.Crease,
                     _ => Rank(from, to, (start + end) / 2, length),
                 };
                 seen.Add(new SeenLine(Between(from, to, start), Between(from, to, end), line.Kind, rank));

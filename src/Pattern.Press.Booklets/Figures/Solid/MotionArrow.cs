@@ -1,5 +1,6 @@
 using Pattern.Press.Nets;
 using Pattern.Press.Nets.Folding;
+using Pattern.Press.Nets.Folding.Proofs;
 
 namespace Pattern.Press.Booklets.Figures.Solid;
 
@@ -63,6 +64,39 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
         var middle = poses[0].Root.At(poses[0].Root.Panel.Outline.Centroid);
         double Near(MotionArrow arrow) => Math.Round(viewer.Dot((arrow.Path[0] - middle) with { Z = 0 }), 3);
         return [.. arrows.Where(arrow => arrow.Length > 0.5 * longest && (!goesOver || Near(arrow) < 0)).OrderByDescending(Near).Take(most)];
+    }
+
+    /// <summary>
+    /// The ways that glue goes while seams are closed: each followed at the middle of the panel that carries it, from where it
+    /// is to where it lies on its target. Where targets show the viewer the side that is glued, only those; the nearest first.
+    /// </summary>
+    /// <param name="closing">The seams.</param>
+    /// <param name="at">The piece at a moment, where it stands.</param>
+    /// <param name="viewer">Towards the viewer.</param>
+    /// <param name="most">How many arrows there are at most.</param>
+    public static IReadOnlyList<MotionArrow> Gluing(SeamClosing closing, Func<double, Pose> at, Vector3d viewer, int most = 2)
+    {
+        ArgumentNullException.ThrowIfNull(closing);
+        ArgumentNullException.ThrowIfNull(at);
+        var poses = Enumerable.Range(0, Stretches + 1).Select(i => at(closing.Apart + ((closing.Met - closing.Apart) * i / Stretches))).ToList();
+        var ways = closing.Seams
+            .Select(seam => (Arrow: new MotionArrow([.. poses.Select(pose => pose.Panel(seam.Panel.Panel.Name).At(SeamClosing.Middle(seam)))]), IsSeen: Shows(seam)))
+            .Where(way => way.Arrow.Length > 1)
+            .ToList();
+        if (ways.Exists(way => way.IsSeen))
+            ways.RemoveAll(way => !way.IsSeen);
+
+        // What is seen almost from its end says nothing.
+        var longest = ways.Select(way => Across(way.Arrow)).DefaultIfEmpty(0).Max();
+        return [.. ways.Select(way => way.Arrow).Where(arrow => Across(arrow) > 0.5 * longest).OrderByDescending(arrow => Math.Round(viewer.Dot(arrow.Path[0]), 3)).Take(most)];
+
+        double Across(MotionArrow arrow) => (arrow.Path[^1] - arrow.Path[0]).Cross(viewer).Length;
+
+        bool Shows(FoundSeam seam)
+        {
+            var target = poses[0].Panel(seam.Target!.Panel.Name);
+            return (seam.Side == SheetSide.Facing ? target.Facing : -target.Facing).Dot(viewer) > 0.05;
+        }
     }
 
     /// <summary>

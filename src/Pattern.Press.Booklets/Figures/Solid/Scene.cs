@@ -1,3 +1,4 @@
+using Pattern.Press.Booklets.Figures.Drafting;
 using Pattern.Press.Nets;
 using Pattern.Press.Nets.Folding;
 
@@ -7,6 +8,9 @@ namespace Pattern.Press.Booklets.Figures.Solid;
 public sealed class Scene
 {
     private const double Same = 1e-6;
+
+    /// <summary>How far hatching stands off its card, in millimetres: so that the card hides it from behind.</summary>
+    private const double GlueHair = 0.05;
     private readonly List<Face> _faces = [];
     private readonly List<SpaceLine> _lines = [];
     private readonly List<MotionArrow> _arrows = [];
@@ -47,6 +51,23 @@ public sealed class Scene
 
         foreach (var mat in mats ?? [])
             AddMat(pose.Panel(mat.Panel.Name), mat.Corners, mat.Side);
+    }
+
+    /// <summary>Hatches where glue goes, on the side that takes it.</summary>
+    /// <param name="pose">The piece, where it stands.</param>
+    /// <param name="areas">The areas that take glue.</param>
+    /// <param name="spacing">Millimetres between two lines of the hatching.</param>
+    public void AddGlue(Pose pose, IEnumerable<GlueArea> areas, double spacing)
+    {
+        ArgumentNullException.ThrowIfNull(pose);
+        ArgumentNullException.ThrowIfNull(areas);
+        foreach (var area in areas)
+        {
+            var panel = pose.Panel(area.Panel);
+            var off = panel.Facing * (area.Side == SheetSide.Facing ? GlueHair : -GlueHair);
+            foreach (var line in Hatching.Lines([Shape.Of(area.Outline, Placing.None)], spacing))
+                _lines.Add(new SpaceLine(panel.At(line.From) + off, panel.At(line.To) + off, LineKind.Glue));
+        }
     }
 
     /// <summary>Adds an arrow; nothing for null.</summary>

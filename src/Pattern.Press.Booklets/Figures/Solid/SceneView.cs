@@ -160,6 +160,7 @@ internal sealed class SceneView
         return (line.Kind, line.Rank) switch
         {
             (LineKind.Mat, _) => (tints.FineInk, thin * 0.8),
+            (LineKind.Glue, _) => (styles.Lines.Glue, thin),
             (LineKind.Detail, _) => (tints.FineInk, thin),
             (LineKind.Edge or LineKind.Rounded, LineRank.Outline) => (tints.Ink, wide * 0.75),
             (LineKind.Edge or LineKind.Rounded, _) => (tints.Ink, wide * 0.5),

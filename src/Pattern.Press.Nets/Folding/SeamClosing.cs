@@ -1,0 +1,131 @@
+using Pattern.Press.Nets.Folding.Proofs;
+
+namespace Pattern.Press.Nets.Folding;
+
+/// <summary>
+/// How hands close glued seams of a piece: what the glue goes on stands in its place already, and only what carries the glue
+/// still comes towards it.
+/// </summary>
+/// <remarks>A piece whose panels form loops cannot be held that way; it has no such moment.</remarks>
+public sealed class SeamClosing
+{
+    private const int Samples = 80;
+
+    /// <summary>A seam is seen open once its sides are this far apart, as a part of the piece's size.</summary>
+    private const double OpenEnough = 0.3;
+
+    /// <summary>Nothing is opened by more than this part of its finished angle; what goes right over, a little more.</summary>
+    private const double LeastFolded = 0.5;
+    private const double LeastFoldedOver = 0.36;
+
+    private readonly Pose finished;
+    private readonly HashSet<Fold> moving;
+    private readonly Pose rest;
+
+    private SeamClosing(Pose finished, IReadOnlyList<FoundSeam> seams)
+    {
+        (this.finished, Seams) = (finished, seams);
+        var tree = new HingeTree(finished.Strips);
+        moving = [.. seams.SelectMany(seam => tree.Carrying(Place(seam.Panel), Place(seam.Target!))).Select(hinge => hinge.Fold)];
+        Met = Meeting();
+        rest = InOrder(Met);
+        Apart = Opened();
+
+        int Place(PosedPanel panel) => finished.Piece.Panels.ToList().FindIndex(one => one.Name == panel.Panel.Name);
+    }
+
+    /// <summary>The seams that close together.</summary>
+    public IReadOnlyList<FoundSeam> Seams { get; }
+
+    /// <summary>When they are seen well apart: how far the piece is folded then, from 0 to 1.</summary>
+    public double Apart { get; }
+
+    /// <summary>When they are closed.</summary>
+    public double Met { get; }
+
+    /// <summary>
+    /// The glued seams of a piece with itself that close first, or those of the kinds of panels that are asked for; null where
+    /// there are none, or where loops of panels leave them no moment of their own.
+    /// </summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="said">The seams of its assembly that are said outright.</param>
+    /// <param name="kinds">The kinds of panels that take glue; empty for those that close first.</param>
+    public static SeamClosing? Of(Piece piece, IEnumerable<Seam> said, IReadOnlyCollection<string> kinds)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(said);
+        ArgumentNullException.ThrowIfNull(kinds);
+        var part = new PosedPart(new AssembledPart(piece.Id), 0, Folder.Finished(piece), null, default);
+        if (part.Pose!.Gaps.Count > 0)
+            return null;
+        var seams = said.ToList();
+        var elsewhere = seams.Where(seam => seam.Piece == piece.Id && seam.OtherPiece != piece.Id).Select(seam => seam.Panel).ToHashSet(StringComparer.Ordinal);
+        var own = new Assembly([part.Part], [.. seams.Where(seam => seam.Piece == piece.Id && seam.OtherPiece == piece.Id)]);
+        var found = SeamFinding.Of(own, [part], 1.5)
+            .Where(seam => seam is { Hold: SeamHold.Glue, Target: not null } && !elsewhere.Contains(seam.Panel.Panel.Kind))
+            .Where(seam => kinds.Count == 0 || kinds.Contains(seam.Panel.Panel.Kind))
+            .GroupBy(seam => seam.Panel.Panel.Kind, StringComparer.Ordinal)
+            .Select(group => new SeamClosing(part.Pose!, [.. group]));
+        return found.MinBy(closing => Math.Round(closing.Met, 6));
+    }
+
+    /// <summary>The piece at a moment from <see cref="Apart"/> to <see cref="Met"/>.</summary>
+    public Pose At(double moment)
+    {
+        var now = InOrder(moment).Angles;
+        return Folder.Pose(finished.Strips, fold => moving.Contains(fold) ? now[fold] : rest.Angles[fold]);
+    }
+
+    /// <summary>The place of a seam's glue: on the panel that carries it, on the sheet.</summary>
+    public static Point Middle(FoundSeam seam)
+    {
+        ArgumentNullException.ThrowIfNull(seam);
+        return seam.Panel.Panel.Outline.Centroid;
+    }
+
+    /// <summary>How far the two sides of a seam are from each other in a pose, in millimetres.</summary>
+    public static double Gap(FoundSeam seam, Pose pose)
+    {
+        ArgumentNullException.ThrowIfNull(pose);
+        var middle = Middle(seam);
+        var lands = seam.Target!.Motion.Inverse.Apply(seam.Panel.At(middle));
+        return pose.Panel(seam.Panel.Panel.Name).At(middle).DistanceTo(pose.Panel(seam.Target.Panel.Name).Motion.Apply(lands));
+    }
+
+    private Pose InOrder(double opening) => Folder.InOrder(finished.Strips, opening);
+
+    private double Widest(Pose at) => Seams.Max(seam => Gap(seam, at));
+
+    // Backwards from the finished shape, as long as the seams stay closed.
+    private double Meeting()
+    {
+        var met = 1.0;
+        for (var i = Samples - 1; i > 0; i--)
+        {
+            var at = (double)i / Samples;
+            if (Widest(InOrder(at)) > 0.01)
+                break;
+            met = at;
+        }
+
+        return met;
+    }
+
+    private double Opened()
+    {
+        var corners = finished.Panels.SelectMany(panel => panel.Corners).ToList();
+        var size = Math.Max(corners.Max(c => c.X) - corners.Min(c => c.X), Math.Max(corners.Max(c => c.Y) - corners.Min(c => c.Y), corners.Max(c => c.Z) - corners.Min(c => c.Z)));
+        var apart = Met;
+        for (var at = Met - (0.5 / Samples); at > 0; at -= 0.5 / Samples)
+        {
+            var here = At(at);
+            if (moving.Any(fold => here.Angles[fold] < (fold.Angle > 120 ? LeastFoldedOver : LeastFolded) * rest.Angles[fold]))
+                break;
+            apart = at;
+            if (Widest(here) > OpenEnough * size)
+                break;
+        }
+
+        return apart;
+    }
+}

@@ -1,0 +1,142 @@
+using Pattern.Press.Booklets.Figures.Solid;
+using Pattern.Press.Nets;
+using Pattern.Press.Nets.Folding;
+using Pattern.Press.Nets.Folding.Proofs;
+
+namespace Pattern.Press.Booklets.Tests.Figures.Solid;
+
+public sealed class GluingTests
+{
+    private static readonly Vector3d Viewer = new Axonometry(32, 34).Viewer;
+
+    public static TheoryData<string, string> Glued
+    {
+        get
+        {
+            var all = new TheoryData<string, string>();
+            foreach (var (structure, kit) in Kits())
+            {
+                foreach (var part in kit.Pieces.Where(part => SeamClosing.Of(part.Piece, kit.Assembly.Seams, []) is not null))
+                    all.Add(structure, part.Piece.Id);
+            }
+
+            return all;
+        }
+    }
+
+    [Fact]
+    public void Most_structures_have_seams_that_close_by_themselves() =>
+        Assert.InRange(Glued.Select(row => row.Data.Item1).Distinct().Count(), 14, 30);
+
+    [Theory]
+    [MemberData(nameof(Glued))]
+    public void The_arrow_of_a_seam_is_the_way_of_its_glue_and_ends_on_its_target(string structure, string piece)
+    {
+        var (closing, arrows) = Of(structure, piece);
+        Assert.NotEmpty(arrows);
+        foreach (var arrow in arrows)
+        {
+            // The arrow of some seam, point by point where the pose has the middle of its glue at that moment.
+            var seam = closing.Seams.Single(seam => Place(seam, closing.Apart).DistanceTo(arrow.Path[0]) < 1e-9);
+            for (var i = 0; i < arrow.Path.Count; i++)
+                Assert.Equal(0, arrow.Path[i].DistanceTo(Place(seam, closing.Apart + ((closing.Met - closing.Apart) * i / (arrow.Path.Count - 1)))), 9);
+
+            // At its end the glue touches: the middle lies in the plane of the target and on it.
+            var met = closing.At(closing.Met);
+            var target = met.Panel(seam.Target!.Panel.Name);
+            var lands = target.Motion.Inverse.Apply(arrow.Path[^1]);
+            Assert.Equal(0, lands.Z, 0.02);
+            Assert.True(target.Panel.Outline.Contains(new Point(lands.X, -lands.Y)), $"{seam.Panel.Panel.Name} ends beside {target.Panel.Name}");
+
+            // And it came from away from there.
+            Assert.True(SeamClosing.Gap(seam, closing.At(closing.Apart)) > 1);
+        }
+
+        Vector3d Place(FoundSeam seam, double at) => closing.At(at).Panel(seam.Panel.Panel.Name).At(SeamClosing.Middle(seam));
+    }
+
+    [Theory]
+    [MemberData(nameof(Glued))]
+    public void While_the_glue_comes_what_it_goes_on_stands_still(string structure, string piece)
+    {
+        var (closing, _) = Of(structure, piece);
+        foreach (var seam in closing.Seams.Where(seam => !closing.Seams.Any(other => Hangs(seam.Target!.Panel.Name, other.Panel.Panel.Name, other.Target!.Panel.Name, closing))))
+        {
+            var (before, after) = (closing.At(closing.Apart).Panel(seam.Target!.Panel.Name), closing.At(closing.Met).Panel(seam.Target.Panel.Name));
+            Assert.All(before.Corners.Zip(after.Corners), pair => Assert.Equal(0, pair.First.DistanceTo(pair.Second), 9));
+        }
+    }
+
+    [Fact]
+    public void A_tab_of_a_tray_goes_on_a_quarter_circle_about_the_foot_of_its_wall()
+    {
+        var (closing, arrows) = Of("open-tray", "tray");
+        var floor = closing.At(1).Root.Corners;
+        foreach (var arrow in arrows)
+        {
+            // About the nearer of the two sides of the floor that run across; the tab lies square to it, so x does not change.
+            var end = arrow.Path[^1];
+            var foot = floor.Select(corner => corner.Y).MinBy(y => Math.Abs(y - end.Y));
+            Assert.All(arrow.Path, place => Assert.Equal(end.X, place.X, 9));
+            Assert.All(arrow.Path, place => Assert.Equal(Reach(end), Reach(place), 9));
+
+            // The wall is half up before and upright after.
+            Assert.InRange(Math.Abs(Turned(end) - Turned(arrow.Path[0])), 40, 46);
+
+            double Turned(Vector3d place) => Math.Atan2(place.Z, place.Y - foot) * 180 / Math.PI;
+
+            double Reach(Vector3d place) => Math.Sqrt((place.Z * place.Z) + ((place.Y - foot) * (place.Y - foot)));
+        }
+    }
+
+    [Fact]
+    public void Glue_that_goes_to_another_piece_is_no_seam_of_its_own()
+    {
+        var kit = Kits().Single(one => one.Id == "explosion-box").Kit;
+        var platform = kit.Pieces.Single(part => part.Piece.Id == "platform").Piece;
+        Assert.DoesNotContain("lip", SeamClosing.Of(platform, kit.Assembly.Seams, [])!.Seams.Select(seam => seam.Panel.Panel.Kind));
+        Assert.Null(SeamClosing.Of(platform, kit.Assembly.Seams, ["lip"]));
+    }
+
+    private static (SeamClosing Closing, IReadOnlyList<MotionArrow> Arrows) Of(string structure, string piece)
+    {
+        var kit = Kits().Single(one => one.Id == structure).Kit;
+        var closing = SeamClosing.Of(kit.Pieces.Single(part => part.Piece.Id == piece).Piece, kit.Assembly.Seams, [])!;
+        return (closing, MotionArrow.Gluing(closing, closing.At, Viewer));
+    }
+
+    // Whether a panel is moved by what brings another one to its target.
+    private static bool Hangs(string panel, string glued, string target, SeamClosing closing)
+    {
+        var piece = closing.At(closing.Met).Piece;
+        var way = Above(glued).Except(Above(target)).ToHashSet(StringComparer.Ordinal);
+        return Above(panel).Any(way.Contains);
+
+        IEnumerable<string> Above(string name)
+        {
+            for (var at = name; at != piece.Root;)
+            {
+                yield return at;
+                at = Shortest()[at];
+            }
+        }
+
+        Dictionary<string, string> Shortest()
+        {
+            var from = new Dictionary<string, string>(StringComparer.Ordinal) { [piece.Root] = "" };
+            var reached = new Queue<string>([piece.Root]);
+            while (reached.TryDequeue(out var at))
+            {
+                foreach (var fold in piece.Folds.Where(fold => fold.Parent == at || fold.Child == at))
+                {
+                    if (from.TryAdd(fold.Parent == at ? fold.Child : fold.Parent, at))
+                        reached.Enqueue(fold.Parent == at ? fold.Child : fold.Parent);
+                }
+            }
+
+            return from;
+        }
+    }
+
+    private static IReadOnlyList<(string Id, Kit Kit)> Kits() => CatalogueKits.All;
+}
