@@ -203,7 +203,7 @@ internal sealed class DraftSteps(Model model, Item item)
         foreach (var part in model.Kit.Assembly.Parts.Where(part => part.Opens.Count > 0))
             text.Append(CultureInfo.InvariantCulture, $"{number++}. Close the {Name(part.Part)}.\n");
         text.Append(CultureInfo.InvariantCulture, $"\nThat is all. Let the glue dry for a quarter of an hour before you give it away.\n");
-        Step(item.Name == "gift" ? "Put it together" : $"Put in the {item.Name}", Pieces.First().Piece.Id, "finished", 5, ["your hands"], text.ToString());
+        Step(item.Name == "gift" ? "Put it together" : $"Put in the {item.Name}", Pieces.First().Piece.Id, "finished", 5, [], text.ToString());
     }
 
     private string Glue(string id)
@@ -274,7 +274,8 @@ internal sealed class DraftSteps(Model model, Item item)
         var slug = new string([.. title.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')]).Replace("--", "-", StringComparison.Ordinal).Trim('-');
         var front = new StringBuilder("---\n");
         front.Append(CultureInfo.InvariantCulture, $"title: {Draft.Quoted(title)}\npiece: {piece}\nfigure: {figure}\ntime: {minutes} min\n");
-        front.Append(CultureInfo.InvariantCulture, $"tools: [{string.Join(", ", tools.Select(Draft.Quoted))}]\n");
+        if (tools.Length > 0)
+            front.Append(CultureInfo.InvariantCulture, $"tools: [{string.Join(", ", tools.Select(Draft.Quoted))}]\n");
         if (caution is not null)
             front.Append(CultureInfo.InvariantCulture, $"caution: {Draft.Quoted(caution)}\n");
         _steps.Add(($"steps/{number}-{slug}.md", $"{front}---\n\n{text}"));

@@ -127,21 +127,26 @@ public sealed partial class SheetsAsPrinted
         var step = ruler.Step.Millimetres;
         var trim = stock.Trim.Millimetres;
 
-        // What is narrower than 25 mm is not worth a word, nor is the edge that is trimmed off.
+        // What is narrower than 25 mm is not worth a word, nor is the edge that is trimmed off; three sizes are said.
         var worth = offcuts.Where(offcut => Math.Min(offcut.Width, offcut.Height) > Math.Max(25, trim + 1)).OrderByDescending(offcut => offcut.Width * offcut.Height).ToList();
-        var stated = said.Length == 0 ? [] : said.Split("; ");
-        Assert.True(stated.Length <= 3 && stated.Length >= Math.Min(3, worth.Count(offcut => Math.Min(offcut.Width, offcut.Height) > 26)), $"{stated.Length} offcuts are stated: {said}.");
-        foreach (var (text, offcut) in stated.Zip(worth))
+        foreach (var text in said.Split("; ", StringSplitOptions.RemoveEmptyEntries))
         {
-            var sides = text.Split(" (")[0].Split(" × ");
-            var unit = ruler.System == UnitSystem.Metric ? " mm" : " in";
-            foreach (var (side, real) in new[] { (sides[0] + unit, offcut.Width), (sides[1], offcut.Height) })
+            var (many, size) = text.Split(" of ") is [var number, var after] ? (int.Parse(number, CultureInfo.InvariantCulture), after) : (1, text);
+            var sides = size.Split(" (")[0].Split(" × ");
+            var (width, height) = (LengthParser.Parse(sides[0] + (ruler.System == UnitSystem.Metric ? " mm" : " in")), LengthParser.Parse(sides[1]));
+            Assert.True(ruler.Marks(width) && ruler.Marks(height), $"{text} is on no mark.");
+            for (var i = 0; i < many; i++)
             {
-                var length = LengthParser.Parse(side);
-                Assert.True(ruler.Marks(length), $"{side} is on no mark.");
-                Assert.InRange(real - length.Millimetres, -0.1, step + 0.1);
+                var left = worth.FindIndex(offcut => Down(offcut.Width - width.Millimetres) && Down(offcut.Height - height.Millimetres));
+                Assert.True(left >= 0, $"{text} is not left over.");
+                worth.RemoveAt(left);
             }
         }
+
+        // Whatever is not said is smaller than what is, or there are three already.
+        Assert.True(said.Split("; ").Length >= 3 || !worth.Exists(offcut => Math.Min(offcut.Width, offcut.Height) > 26), $"More is left over than {said}.");
+
+        bool Down(double lost) => lost > -0.1 && lost < step + 0.1;
     }
 
     // Upright rectangles with the proportions of a stock's sheet, in the order of the file.

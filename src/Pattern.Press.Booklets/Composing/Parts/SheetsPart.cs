@@ -104,9 +104,19 @@ internal sealed class SheetsPart
             ? _phrases.Inlines("sheets.caption.one", ("stock", stock))
             : _phrases.Inlines("sheets.caption.other", ("stock", stock), ("count", Words.Plain(count.ToString(CultureInfo.InvariantCulture)))));
         Add(caption, _phrases.Inlines("sheets.cuts", ("cuts", Cuts(sheet, other?.Distances))));
-        var offcuts = sheet.Offcuts.Select((offcut, i) => (Here: offcut.Size, There: other?.Offcuts[i])).Where(offcut => offcut.Here.Shorter >= NarrowestOffcut).Take(3).ToList();
+        // Offcuts alike are said once; the three largest sizes are worth a word.
+        var offcuts = sheet.Offcuts
+            .Select((offcut, i) => (Here: Down(offcut.Size, Ruler), There: other is null ? null : Down(other.Offcuts[i], _values.Other(Ruler))))
+            .Where(offcut => offcut.Here.Size.Shorter >= NarrowestOffcut)
+            .GroupBy(offcut => offcut)
+            .Take(3)
+            .Select(alike => (Both: _values.Both(alike.Key.Here, alike.Key.There), Count: alike.Count()))
+            .Select(alike => alike.Count == 1
+                ? alike.Both
+                : _phrases.Inlines("sheets.left_over_alike", ("count", Words.Plain(alike.Count.ToString(CultureInfo.InvariantCulture))), ("size", alike.Both)))
+            .ToList();
         if (offcuts.Count > 0)
-            Add(caption, _phrases.Inlines("sheets.left_over", ("offcuts", Joined([.. offcuts.Select(offcut => LeftOver(offcut.Here, offcut.There))]))));
+            Add(caption, _phrases.Inlines("sheets.left_over", ("offcuts", Joined(offcuts))));
         var alternative = _phrases.Format(
             "sheets.alternative",
             ("stock", need.Stock.Name),
@@ -117,11 +127,7 @@ internal sealed class SheetsPart
     }
 
     // On the ruler, and never more than there is.
-    private IReadOnlyList<Inline> LeftOver(Size here, Size? there)
-    {
-        static SizeValue Down(Size size, Ruler ruler) => new(new Size(ruler.Round(size.Width, Rounding.Down), ruler.Round(size.Height, Rounding.Down)));
-        return _values.Both(Down(here, Ruler), there is { } size ? Down(size, _values.Other(Ruler)) : null);
-    }
+    private static SizeValue Down(Size size, Ruler ruler) => new(new Size(ruler.Round(size.Width, Rounding.Down), ruler.Round(size.Height, Rounding.Down)));
 
     private List<Inline> Cuts(PlannedSheet sheet, IReadOnlyList<Length>? other) => Joined([.. sheet.Operations.Select((operation, i) =>
     {
