@@ -28,7 +28,7 @@ public sealed class BookletPress(Resources resources)
         if (pages is null)
             return null;
         progress?.Report("writing");
-        return InParallel(pages, page => new BuiltBooklet(
+        return AtOnce.Select(pages, page => new BuiltBooklet(
             FileName(page, options),
             Export(page.Document),
             page.Document.Pages.Count,
@@ -72,21 +72,17 @@ public sealed class BookletPress(Resources resources)
     private static List<LaidOutBooklet>? LayOut(BookletContext context, Problems problems, IProgress<string>? progress)
     {
         progress?.Report("laying out");
-        var made = InParallel(context.Source.Papers, paper =>
+        var books = Composer.Compose(context, problems);
+        var made = AtOnce.Select(books, book =>
         {
-            var found = new Problems();
-            var fitted = context with { Styles = PaperFit.On(context.Styles, paper) };
-            var book = new Composer(fitted, paper).Compose(found);
             var misfits = new List<LayoutProblem>();
-            var document = BookLayout.LayOut(book, fitted.Styles, misfits);
-            foreach (var misfit in misfits)
-                found.Error(new Place(misfit.Source?.File ?? "booklet.md", misfit.Source?.Line ?? 0), misfit.Message);
-            var templates = book.Parts.OfType<FixedPart>().Where(part => part.LabelPrefix is not null).Sum(part => part.Pages.Count);
+            var document = BookLayout.LayOut(book.Book, book.Styles, misfits);
+            var templates = book.Book.Parts.OfType<FixedPart>().Where(part => part.LabelPrefix is not null).Sum(part => part.Pages.Count);
             var pages = context.Options.Grey ? GreyPages.Of(document) : document;
-            return (Booklet: new LaidOutBooklet(context.Source.Name, paper, pages, templates, fitted.Styles), Found: found);
+            return (Booklet: new LaidOutBooklet(context.Source.Name, book.Paper, pages, templates, book.Styles), Misfits: misfits);
         });
-        foreach (var problem in made.SelectMany(one => one.Found.All))
-            problems.Add(problem);
+        foreach (var misfit in made.SelectMany(one => one.Misfits))
+            problems.Error(new Place(misfit.Source?.File ?? "booklet.md", misfit.Source?.Line ?? 0), misfit.Message);
         return problems.HasErrors ? null : [.. made.Select(one => one.Booklet)];
     }
 
@@ -99,17 +95,6 @@ public sealed class BookletPress(Resources resources)
         using var bytes = new MemoryStream();
         PdfExporter.Write(document, bytes);
         return bytes.ToArray();
-    }
-
-    // The order of the results is that of the inputs, whatever the machine does.
-    private static TOut[] InParallel<TIn, TOut>(IReadOnlyList<TIn> inputs, Func<TIn, TOut> make)
-    {
-        var results = new TOut[inputs.Count];
-        if (inputs.Count == 1)
-            results[0] = make(inputs[0]);
-        else
-            Parallel.For(0, inputs.Count, i => results[i] = make(inputs[i]));
-        return results;
     }
 }
 

@@ -2,7 +2,6 @@ using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Phrases;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets.Folding.Proofs;
-using Pattern.Press.Plans.Materials;
 using Pattern.Press.Structures;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Structures.Reading;
@@ -43,11 +42,11 @@ internal sealed record BookletContext
     /// <summary>Figures that the maker has been using.</summary>
     public IReadOnlyList<OwnFigure> OwnFigures { get; init; } = [];
 
-    /// <summary>What the primary and the other fit take of each stock for one kit.</summary>
-    public (MaterialsList Primary, MaterialsList Secondary) PerKit { get; init; }
+    /// <summary>What the two fits take of each stock for one kit.</summary>
+    public KitMaterials PerKit { get; init; } = null!;
 
     /// <summary>The same for all kits.</summary>
-    public (MaterialsList Primary, MaterialsList Secondary) Materials { get; init; }
+    public KitMaterials Materials { get; init; } = null!;
 
     /// <summary>Whether there are several kits, for a class or a market stall.</summary>
     public bool IsForSeveral => Source.Kits > 1;

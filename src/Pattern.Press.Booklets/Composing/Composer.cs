@@ -6,23 +6,23 @@ using Pattern.Press.Measure;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Structures.Reading;
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Styles;
 
 namespace Pattern.Press.Booklets.Composing;
 
-/// <summary>Composes a booklet for one paper: its parts, in their order.</summary>
+/// <summary>Composes a booklet: its parts, in their order. Parts that do not depend on the paper are composed once for all papers.</summary>
 internal sealed class Composer
 {
     private readonly BookletContext _context;
-    private readonly PaperSize _paper;
     private readonly ValueText _values;
     private readonly PhraseFigureWords _words;
     private readonly MarkdownOptions _options;
+    private readonly FinishedFigure _solid;
     private readonly ModelBindings _bindings;
 
-    public Composer(BookletContext context, PaperSize paper)
+    private Composer(BookletContext context)
     {
         _context = context;
-        _paper = paper;
         _values = new ValueText(context.Primary.Kit.Ruler, context.Secondary.Kit.Ruler, context.Phrases);
         _words = new PhraseFigureWords(context.Phrases);
         _options = new MarkdownOptions
@@ -34,42 +34,66 @@ internal sealed class Composer
                 context.Source.Steps.ToDictionary(step => step.File, StepsPart.Destination, StringComparer.Ordinal),
                 StringComparer.Ordinal),
         };
-        _bindings = new ModelBindings(context, _values, new FigureMaker(context, _values, _words, _options));
+        _solid = new FinishedFigure(context, _values);
+        _bindings = new ModelBindings(context, _values, new FigureMaker(context, _values, _words, _solid, _options));
     }
 
-    /// <summary>Composes the booklet.</summary>
+    /// <summary>Composes the booklet for each of its papers.</summary>
+    /// <param name="context">What it is composed from.</param>
     /// <param name="problems">Where what is wrong in the words goes.</param>
-    public Book Compose(Problems problems)
-    {
-        var source = _context.Source;
-        var words = new MakersWords(_context, _bindings, _options, problems);
-        var parts = new List<BookPart>();
-        void Add(BookletPart part, Func<BookPart?> compose)
-        {
-            if (!source.Without.Contains(part) && compose() is { } composed)
-                parts.Add(composed);
-        }
+    public static IReadOnlyList<ComposedBook> Compose(BookletContext context, Problems problems) => new Composer(context).Compose(problems);
 
-        Add(BookletPart.Cover, () => new CoverPage(_context, _values).Compose(Width, Height));
-        if (IntroductionPart.Compose(_context, _bindings, _options, problems) is { } introduction)
-            parts.Add(introduction);
-        Add(BookletPart.Before, () => BeforePart.Compose(_context, _values, words, _paper));
-        Add(BookletPart.Materials, () => MaterialsPart.Compose(_context, _values, words));
-        Add(BookletPart.Measurements, () => MeasurementsPart.Compose(_context, _values));
-        Add(BookletPart.Scoring, () => ScoringPart.Compose(_context, _values, _words));
+    private List<ComposedBook> Compose(Problems problems)
+    {
+        var papers = _context.Source.Papers;
+        var tasks = Parts()
+            .Where(part => part.Part is not { } named || !_context.Source.Without.Contains(named))
+            .SelectMany(part => part.OnPaper is null ? [(Part: part, Paper: null)] : papers.Distinct().Select(paper => (Part: part, Paper: (PaperSize?)paper)))
+            .ToList();
+        var made = AtOnce.Select(tasks, task =>
+        {
+            var found = new Problems();
+            var words = new MakersWords(_context, _bindings, _options, found);
+            return (task.Paper, Part: task.Paper is { } paper ? task.Part.OnPaper!(paper, words, found) : task.Part.OnAny!(words, found), Found: found);
+        });
+        problems.AddRange(made.SelectMany(one => one.Found.All));
+        return
+        [
+            .. papers.Select(paper => new ComposedBook(
+                paper,
+                PaperFit.On(_context.Styles, paper),
+                Book(paper, [.. made.Where(one => one.Paper is null || one.Paper == paper).Select(one => one.Part).OfType<BookPart>()], problems))),
+        ];
+    }
+
+    // Without a name are parts that cannot be left out.
+    private IEnumerable<(BookletPart? Part, Func<MakersWords, Problems, BookPart?>? OnAny, Func<PaperSize, MakersWords, Problems, BookPart?>? OnPaper)> Parts()
+    {
+        yield return (BookletPart.Cover, null, (paper, _, _) => new CoverPage(On(paper), _values, _solid).Compose(paper.Size.Width.Millimetres, paper.Size.Height.Millimetres));
+        yield return (null, (_, problems) => IntroductionPart.Compose(_context, _bindings, _options, problems), null);
+        yield return (BookletPart.Before, null, (paper, words, _) => BeforePart.Compose(_context, _values, words, paper));
+        yield return (BookletPart.Materials, (words, _) => MaterialsPart.Compose(_context, _values, words), null);
+        yield return (BookletPart.Measurements, (_, _) => MeasurementsPart.Compose(_context, _values), null);
+        yield return (BookletPart.Scoring, (_, _) => ScoringPart.Compose(_context, _values, _words), null);
         if (!_context.IsForSeveral)
-            Add(BookletPart.Sheets, () => SheetsPart.Compose(_context, _values));
-        Add(BookletPart.Steps, () => StepsPart.Compose(_context, _bindings, words, _options, problems));
-        Add(BookletPart.Templates, () => TemplatesPart.Compose(_context, _words, _paper, problems));
-        Add(BookletPart.Key, () => KeyPart.Compose(_context, _words));
-        Add(BookletPart.Licence, () => LicencePart.Compose(_context, words));
-        Add(BookletPart.Proofs, () => ProofsPart.Compose(_context, _values));
+            yield return (BookletPart.Sheets, (_, _) => SheetsPart.Compose(_context, _values), null);
+        yield return (BookletPart.Steps, (words, problems) => StepsPart.Compose(_context, _bindings, words, _options, problems), null);
+        yield return (BookletPart.Templates, null, (paper, _, problems) => TemplatesPart.Compose(On(paper), _words, paper, problems));
+        yield return (BookletPart.Key, (_, _) => KeyPart.Compose(_context, _words), null);
+        yield return (BookletPart.Licence, (words, _) => LicencePart.Compose(_context, words), null);
+        yield return (BookletPart.Proofs, (_, _) => ProofsPart.Compose(_context, _values), null);
         if (_context.IsForSeveral)
         {
-            Add(BookletPart.Class, () => ClassPart.Compose(_context, _values, words));
-            Add(BookletPart.Sheets, () => SheetsPart.Compose(_context, _values));
+            yield return (BookletPart.Class, (words, _) => ClassPart.Compose(_context, _values, words), null);
+            yield return (BookletPart.Sheets, (_, _) => SheetsPart.Compose(_context, _values), null);
         }
+    }
 
+    private BookletContext On(PaperSize paper) => _context with { Styles = PaperFit.On(_context.Styles, paper) };
+
+    private Book Book(PaperSize paper, IReadOnlyList<BookPart> parts, Problems problems)
+    {
+        var source = _context.Source;
         return new Book
         {
             Title = source.Title,
@@ -78,14 +102,10 @@ internal sealed class Composer
             Language = source.Language,
             Date = source.Date,
             RunningTitle = source.Title,
-            Paper = (Width, Height),
+            Paper = (paper.Size.Width.Millimetres, paper.Size.Height.Millimetres),
             Parts = Numbering.Apply(parts, _context.Phrases, source.Steps, problems),
         };
     }
-
-    private double Width => _paper.Size.Width.Millimetres;
-
-    private double Height => _paper.Size.Height.Millimetres;
 
     private List<string> Destinations() =>
     [
@@ -93,3 +113,9 @@ internal sealed class Composer
         "scoring", "sheets", "steps", "key", "proofs", "licence", "class", .. _context.Source.Steps.Select(StepsPart.Destination),
     ];
 }
+
+/// <summary>A booklet composed for one paper.</summary>
+/// <param name="Paper">The paper.</param>
+/// <param name="Styles">The look, fitted to it.</param>
+/// <param name="Book">What is to be laid out.</param>
+internal sealed record ComposedBook(PaperSize Paper, StyleSheet Styles, Book Book);

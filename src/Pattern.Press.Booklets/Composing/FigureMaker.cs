@@ -9,23 +9,21 @@ using Pattern.Press.Typesetting.Blocks;
 namespace Pattern.Press.Booklets.Composing;
 
 /// <summary>Makes the figures that the content asks for, from the pieces of the two fits.</summary>
-internal sealed class FigureMaker(BookletContext context, ValueText values, IFigureWords words, MarkdownOptions captions)
+internal sealed class FigureMaker(BookletContext context, ValueText values, IFigureWords words, FinishedFigure solid, MarkdownOptions captions)
 {
-    private readonly FinishedFigure _solid = new(context, values);
-
     /// <summary>A figure with its caption and its alternative text, or null after noting what is wrong.</summary>
     public Block? Make(FigureSource figure, Problems problems)
     {
         if (figure.Show == FigureShow.Finished)
         {
-            var finished = _solid.Finished();
-            return Block(figure, finished, _solid.Describe(finished), problems);
+            var finished = solid.Finished();
+            return Block(figure, finished, solid.Describe(finished), problems);
         }
 
         if (Whole(figure.Show) is { } shown)
         {
-            var drawn = _solid.Finished(shown);
-            return Block(figure, drawn, _solid.Describe(drawn), problems);
+            var drawn = solid.Finished(shown);
+            return Block(figure, drawn, solid.Describe(drawn), problems);
         }
 
         var part = Find(context.Primary.Kit, figure.Subject);
@@ -44,15 +42,15 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
 
         if (figure.Show == FigureShow.Folded)
         {
-            var folded = _solid.Folded(part.Piece, figure.Folded);
-            return Block(figure, folded, _solid.Describe(folded), problems);
+            var folded = solid.Folded(part.Piece, figure.Folded);
+            return Block(figure, folded, solid.Describe(folded), problems);
         }
 
         if (figure.Show == FigureShow.Gluing)
             return Gluing(figure, part.Piece, problems);
 
-        if (figure.Show == FigureShow.Mats && _solid.WithOutsideMats(part.Piece) is { } matted)
-            return Block(figure, matted, _solid.Describe(matted, words), problems);
+        if (figure.Show == FigureShow.Mats && solid.WithOutsideMats(part.Piece) is { } matted)
+            return Block(figure, matted, solid.Describe(matted, words), problems);
 
         var drawing = new FlatDrawing
         {
@@ -78,8 +76,8 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
 
     private FigureBlock? Insert(FigureSource figure, Problems problems)
     {
-        if (_solid.Inserting(figure.Subject) is { } drawing)
-            return Block(figure, drawing, _solid.DescribeInserting(figure.Subject), problems);
+        if (solid.Inserting(figure.Subject) is { } drawing)
+            return Block(figure, drawing, solid.DescribeInserting(figure.Subject), problems);
         problems.Error(
             figure.Place,
             figure.Subject == Assembly.Item && context.Source.Item is null
@@ -91,8 +89,8 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
 
     private FigureBlock? Gluing(FigureSource figure, Piece piece, Problems problems)
     {
-        if (_solid.Gluing(piece, figure.Emphasise) is { } drawing)
-            return Block(figure, drawing, _solid.Describe(drawing), problems);
+        if (solid.Gluing(piece, figure.Emphasise) is { } drawing)
+            return Block(figure, drawing, solid.Describe(drawing), problems);
         problems.Error(
             figure.Place,
             figure.Emphasise.Count > 0 ? $"Nothing of “{figure.Subject}” that is named here is glued to the same piece." : $"“{figure.Subject}” has no glue that is closed by itself, after the rest stands.",

@@ -13,7 +13,7 @@ public sealed class PhraseFigureWords(PhraseBook phrases) : IFigureWords
     public string Say(string key, params ReadOnlySpan<(string Name, string Value)> values)
     {
         // A figure offers every value it has; the phrase takes those it needs.
-        var needed = PhraseBook.Names(phrases.Find(key));
+        var needed = phrases.NamesIn(phrases.Find(key));
         var taken = new List<(string, string)>();
         foreach (var value in values)
         {

@@ -2,9 +2,11 @@ using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Phrases;
 using Pattern.Press.Booklets.Themes;
 using Pattern.Press.Measure;
+using Pattern.Press.Nets.Folding.Proofs;
 using Pattern.Press.Structures;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Structures.Reading;
+using Pattern.Press.Typesetting.Styles;
 
 namespace Pattern.Press.Booklets.Composing;
 
@@ -20,13 +22,7 @@ internal static class Preparation
             return null;
         source = Overrides.Apply(source, options, problems);
 
-        var phrases = PhraseBook.Load(resources.PhrasesFolder, source.Language, problems);
-        var styles = options.Theme is { } other
-            ? ThemeReader.Read(resources.ThemesFolder, other, source.Language, problems, new Place("--theme"))
-            : ThemeReader.Read(resources.ThemesFolder, source.Theme, source.Language, problems, source.ThemePlace);
-        if (source.Structure.Length == 0)
-            return null;
-        var structure = StructureOf(source, resources, problems);
+        var (phrases, styles, structure) = ReadOthers(source, options, resources, problems);
         if (structure is null)
             return null;
 
@@ -54,15 +50,49 @@ internal static class Preparation
             Styles = styles,
             Options = options,
         };
+        context = Worked(context);
         ReportRounded(context, problems);
-        var materials = SheetsOfStock.Plan(context, source.Kits, problems);
-        return context with
+        SheetsOfStock.Check(context, problems);
+        ProvenFits.Check(context, problems);
+        return context with { OwnFigures = OwnFigure.ReadAll(context, problems) };
+    }
+
+    // What takes longest, all at once: the proofs of both fits, and their sheets if a part of the booklet is about them.
+    private static BookletContext Worked(BookletContext context)
+    {
+        var materials = new KitMaterials(context, context.Source.Kits);
+        var perKit = context.IsForSeveral ? new KitMaterials(context, kits: 1) : materials;
+        IReadOnlyList<FoldingProof> here = [], there = [];
+        var work = new List<Action>
         {
-            Folding = ProvenFits.Prove(context, problems),
-            Materials = materials,
-            OwnFigures = OwnFigure.ReadAll(context, problems),
-            PerKit = source.Kits == 1 || problems.HasErrors ? materials : SheetsOfStock.Plan(context, kits: 1, problems),
+            () => here = ProvenFits.Of(context, context.Primary),
+            () => there = ProvenFits.Of(context, context.Secondary),
         };
+        if (new[] { BookletPart.Materials, BookletPart.Sheets, BookletPart.Class }.Any(part => !context.Source.Without.Contains(part)))
+        {
+            foreach (var list in new[] { materials, perKit }.Distinct())
+                work.AddRange([() => _ = list.Primary, () => _ = list.Secondary]);
+        }
+
+        AtOnce.Do(work);
+        return context with { Folding = (here, there), Materials = materials, PerKit = perKit };
+    }
+
+    // The files that the booklet names, all at once.
+    private static (PhraseBook? Phrases, StyleSheet? Styles, Structure? Structure) ReadOthers(BookletSource source, BuildOptions options, Resources resources, Problems problems)
+    {
+        (PhraseBook? Phrases, StyleSheet? Styles, Structure? Structure) read = default;
+        var (inPhrases, inTheme, inStructure) = (new Problems(), new Problems(), new Problems());
+        AtOnce.Do(
+        [
+            () => read.Phrases = PhraseBook.Load(resources.PhrasesFolder, source.Language, inPhrases),
+            () => read.Styles = options.Theme is { } other
+                ? ThemeReader.Read(resources.ThemesFolder, other, source.Language, inTheme, new Place("--theme"))
+                : ThemeReader.Read(resources.ThemesFolder, source.Theme, source.Language, inTheme, source.ThemePlace),
+            () => read.Structure = source.Structure.Length == 0 ? null : StructureOf(source, resources, inStructure),
+        ]);
+        problems.AddRange([.. inPhrases.All, .. inTheme.All, .. inStructure.All]);
+        return read;
     }
 
     // What is wrong in the maker's own units is said in those. Of the other column only what is wrong there alone is said.
@@ -71,10 +101,13 @@ internal static class Preparation
         var isMetric = source.Primary == UnitSystem.Metric;
         var (here, there) = isMetric ? (source.MetricRuler, source.ImperialRuler) : (source.ImperialRuler, source.MetricRuler);
         var (mine, others) = (new Problems(), new Problems());
-        var primary = Fit(structure, source, given, here, mine);
-        var secondary = Fit(structure, source, given, there, others);
-        foreach (var problem in mine.All)
-            problems.Add(problem);
+        Model? primary = null, secondary = null;
+        AtOnce.Do(
+        [
+            () => primary = Fit(structure, source, given, here, mine),
+            () => secondary = Fit(structure, source, given, there, others),
+        ]);
+        problems.AddRange(mine.All);
         if (!mine.HasErrors)
         {
             foreach (var problem in others.All)

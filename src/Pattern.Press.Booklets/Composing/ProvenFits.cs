@@ -11,16 +11,16 @@ internal static class ProvenFits
 {
     private const string LeaveOut = "or leave sizes out, so that they follow from the item and the card.";
 
-    /// <summary>Proves both fits and notes what fails or is doubtful as problems; the other column's only when the first has none.</summary>
-    public static (IReadOnlyList<FoldingProof> Primary, IReadOnlyList<FoldingProof> Secondary) Prove(BookletContext context, Problems problems)
+    /// <summary>What is proven of one fit.</summary>
+    public static IReadOnlyList<FoldingProof> Of(BookletContext context, Model fit) => ModelProofs.Of(fit, context.Source.Item, context.Source.Stocks.Values);
+
+    /// <summary>Notes what fails or is doubtful as problems; the other column's only when the first has none.</summary>
+    public static void Check(BookletContext context, Problems problems)
     {
-        var stocks = context.Source.Stocks.Values;
-        var here = ModelProofs.Of(context.Primary, context.Source.Item, stocks);
-        var there = ModelProofs.Of(context.Secondary, context.Source.Item, stocks);
+        var (here, there) = context.Folding;
         var texts = new ProofTexts(context);
         if (!Note(here, context.Primary.Kit.Ruler, ""))
             Note(there, context.Secondary.Kit.Ruler, $"In the {(context.Source.Primary == UnitSystem.Metric ? "inch" : "metric")} column: ");
-        return (here, there);
 
         bool Note(IReadOnlyList<FoldingProof> proofs, Ruler ruler, string column)
         {

@@ -1,14 +1,13 @@
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Plans.Cutting;
-using Pattern.Press.Plans.Materials;
 using Pattern.Press.Plans.Sheets;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Structures.Reading;
 
 namespace Pattern.Press.Booklets.Composing;
 
-/// <summary>Plans the sheets of both fits once, and refuses pieces that no sheet is large enough for.</summary>
+/// <summary>Refuses pieces that no sheet is large enough for.</summary>
 internal static class SheetsOfStock
 {
     // Sizes that card is sold in. Common practice, no source, beside the papers that are known by name.
@@ -21,33 +20,33 @@ internal static class SheetsOfStock
         ("A1", new Size(Length.FromMillimetres(594), Length.FromMillimetres(841))),
     ];
 
-    /// <summary>What both fits take; a piece larger than its stock is a problem, whichever parts the booklet has.</summary>
-    public static (MaterialsList Primary, MaterialsList Secondary) Plan(BookletContext context, int kits, Problems problems)
+    /// <summary>A piece larger than its stock is a problem, whichever parts the booklet has; the other fit's only when the first has none.</summary>
+    public static void Check(BookletContext context, Problems problems)
     {
-        var stocks = context.Source.Stocks.Values.ToList();
-        var list = MaterialsList.Make(context.Primary.Kit, kits, stocks);
-        var other = MaterialsList.Make(context.Secondary.Kit, kits, stocks);
-        if (!ReportTooLarge(context, context.Primary, list, problems))
-            ReportTooLarge(context, context.Secondary, other, problems);
-        return (list, other);
+        if (!ReportTooLarge(context, context.Primary, problems))
+            ReportTooLarge(context, context.Secondary, problems);
     }
 
-    private static bool ReportTooLarge(BookletContext context, Model model, MaterialsList list, Problems problems)
+    private static bool ReportTooLarge(BookletContext context, Model model, Problems problems)
     {
         var found = false;
         var ruler = model.Kit.Ruler;
-        foreach (var need in list.Stocks.Where(need => need.Plan.TooLarge.Count > 0))
+        foreach (var group in CutList.Make(model.Kit, 1).Groups)
         {
+            var stock = context.Source.Stocks[group.Stock];
+            var tooLarge = SheetPlan.TooLargeFor(stock, SheetPlan.Wanted(group));
+            if (tooLarge.Count == 0)
+                continue;
             found = true;
-            var advice = Advice(context, model, need, ruler);
-            foreach (var misfit in need.Plan.TooLarge)
+            var advice = Advice(context, model, stock, ruler);
+            foreach (var misfit in tooLarge)
             {
                 var by = new[] { (By: misfit.TooWide, Side: "wide"), (By: misfit.TooHigh, Side: "long") }
                     .Where(side => side.By > Length.Zero)
                     .Select(side => $"{LengthFormat.Format(side.By, ruler)} too {side.Side}");
                 problems.Error(
-                    context.Source.StockPlaces.TryGetValue(need.Stock.Id, out var place) ? place : new Place("booklet.md"),
-                    $"{misfit.Wanted.Name} needs {LengthFormat.Format(misfit.Wanted.Size, ruler)}, but “{need.Stock.Id}” comes in sheets of {LengthFormat.Format(misfit.Room, ruler)}: it is {string.Join(" and ", by)}.",
+                    context.Source.StockPlaces.TryGetValue(stock.Id, out var place) ? place : new Place("booklet.md"),
+                    $"{misfit.Wanted.Name} needs {LengthFormat.Format(misfit.Wanted.Size, ruler)}, but “{stock.Id}” comes in sheets of {LengthFormat.Format(misfit.Room, ruler)}: it is {string.Join(" and ", by)}.",
                     advice);
             }
         }
@@ -55,14 +54,14 @@ internal static class SheetsOfStock
         return found;
     }
 
-    private static string Advice(BookletContext context, Model model, StockNeed need, Ruler ruler)
+    private static string Advice(BookletContext context, Model model, Stock stock, Ruler ruler)
     {
-        var wanted = Wanted(model.Kit, need.Stock);
-        var larger = Sold.Where(sheet => Holds(need.Stock with { Sheet = sheet.Size }, wanted)).OrderBy(sheet => sheet.Size.SquareMillimetres).Select(sheet => sheet.Name).FirstOrDefault();
+        var wanted = Wanted(model.Kit, stock);
+        var larger = Sold.Where(sheet => Holds(stock with { Sheet = sheet.Size }, wanted)).OrderBy(sheet => sheet.Size.SquareMillimetres).Select(sheet => sheet.Name).FirstOrDefault();
         var advice = larger is null
             ? "No sheet that is commonly sold holds every piece of it; make the thing smaller."
             : $"The nearest size that holds every piece of it is {larger}.";
-        return LargestItem(context, model, need.Stock) is { } item
+        return LargestItem(context, model, stock) is { } item
             ? $"{advice} The largest item of this shape that this stock holds a box for is {Across(item, ruler)}."
             : advice;
     }

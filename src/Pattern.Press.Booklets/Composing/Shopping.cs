@@ -12,7 +12,7 @@ internal static class Shopping
         var purchases = new List<Purchase>();
         for (var i = 0; i < context.Materials.Primary.Stocks.Count; i++)
         {
-            int Sheets((MaterialsList Primary, MaterialsList Secondary) lists) => Math.Max(lists.Primary.Stocks[i].Sheets, lists.Secondary.Stocks[i].Sheets);
+            int Sheets(KitMaterials lists) => Math.Max(lists.Primary.Stocks[i].Sheets, lists.Secondary.Stocks[i].Sheets);
             var stock = context.Materials.Primary.Stocks[i].Stock;
             var all = Sheets(context.Materials);
             purchases.Add(new Purchase(PurchaseKind.Stock, stock.Name, Sheets(context.PerKit), all, ShoppingList.SpareOf(all, source.Spare), stock.Pack));

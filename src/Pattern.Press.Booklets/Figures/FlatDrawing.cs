@@ -11,8 +11,13 @@ namespace Pattern.Press.Booklets.Figures;
 /// A piece laid flat, with what one step is about in full weight and the rest faded. Line weights, dashes and lettering
 /// keep their size on paper; the piece is scaled to fit and never drawn larger than it is.
 /// </summary>
-public sealed record FlatDrawing : IDrawing
+public sealed class FlatDrawing : IDrawing
 {
+    private readonly Lazy<(IReadOnlyList<Station> Across, IReadOnlyList<Station> Down)> _stations;
+
+    /// <summary>A drawing of what its properties say.</summary>
+    public FlatDrawing() => _stations = new(() => (Measured(across: true), Measured(across: false)));
+
     /// <summary>The piece that is drawn.</summary>
     public required Piece Piece { get; init; }
 
@@ -47,7 +52,12 @@ public sealed record FlatDrawing : IDrawing
         return new FlatPainter(this, styles).Draw(maxWidth, maxHeight);
     }
 
-    internal IReadOnlyList<Station> Stations(bool across)
+    /// <summary>The places along a side that are measured.</summary>
+    internal IReadOnlyList<Station> Stations(bool across) => across ? _stations.Value.Across : _stations.Value.Down;
+
+    internal Station Side(bool across) => new Stations(Piece, Ruler, Other, OtherRuler, across, Words).Side;
+
+    private IReadOnlyList<Station> Measured(bool across)
     {
         if (!HasDimensions)
             return [];
@@ -60,6 +70,4 @@ public sealed record FlatDrawing : IDrawing
             _ => [],
         };
     }
-
-    internal Station Side(bool across) => new Stations(Piece, Ruler, Other, OtherRuler, across, Words).Side;
 }

@@ -83,23 +83,42 @@ internal sealed class FlatPainter
             left.Choose(scale, -2, (height * scale) + marginBottom - (_legend?.Height ?? 0));
         }
 
-        var board = new Board();
         var placing = new Placing(scale, marginLeft, marginTop);
+        var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
+        var drawnHeight = marginTop + (height * scale) + marginBottom;
+        leadersNeeded = 0;
+        if (!MayLeadOut)
+            return new DrawnFigure(total, drawnHeight, () => Finish(Begin(placing, out _), placing));
+        var board = Begin(placing, out leadersNeeded);
+        return new DrawnFigure(total, drawnHeight, () => Finish(board, placing));
+    }
+
+    // Whether lettering may find no room inside the piece, so that the drawing's width depends on it.
+    private bool MayLeadOut => _leads && _show != FigureShow.Sheet && _piece.Panels.Any(IsSubject);
+
+    private Board Begin(Placing placing, out double leadersNeeded)
+    {
+        var board = new Board();
         DrawGrounds(board, placing);
         DrawLines(board, placing);
         foreach (var dimension in _running)
-            dimension.Draw(board, marginLeft, marginTop, scale, _styles);
+            dimension.Draw(board, placing.X, placing.Y, placing.Scale, _styles);
         foreach (var span in _spans)
-            span.Draw(board, marginLeft, marginTop, scale, _styles);
+            span.Draw(board, placing.X, placing.Y, placing.Scale, _styles);
         if (_show is FigureShow.Diagonals or FigureShow.Flat)
             DrawLetters(board, placing);
-        leadersNeeded = Labelled(board, placing, marginLeft + (width * scale));
+        leadersNeeded = Labelled(board, placing, placing.X + (_piece.Sheet.Width.Millimetres * placing.Scale));
+        return board;
+    }
+
+    // What comes into the drawing without changing its size.
+    private IReadOnlyList<PageItem> Finish(Board board, Placing placing)
+    {
         if (_show == FigureShow.Folds)
             new FoldWords(_drawing.Words, _styles).DrawFlat(board, placing, _piece);
         DrawHatching(board, placing);
-        _legend?.Draw(board, marginLeft, marginTop + (height * scale) + Edge);
-        var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
-        return new DrawnFigure(total, marginTop + (height * scale) + marginBottom, board.Items);
+        _legend?.Draw(board, placing.X, placing.Y + (_piece.Sheet.Height.Millimetres * placing.Scale) + Edge);
+        return board.Items;
     }
 
     private void DrawGrounds(Board board, Placing placing)
@@ -156,6 +175,12 @@ internal sealed class FlatPainter
                 _ when WithWaste => faded,
                 _ => outline,
             };
+            if (!cut.IsArc)
+            {
+                board.Line(placing.Put(cut.From, cut.To), stroke);
+                continue;
+            }
+
             var points = Shape.Line(cut);
             for (var i = 1; i < points.Count; i++)
                 board.Line(placing.Put(points[i - 1], points[i]), stroke);
@@ -333,5 +358,5 @@ internal sealed class FlatPainter
     };
 
     private bool IsEmphasised(Panel panel) =>
-        _drawing.Emphasise.Any(kind => kind.Equals(panel.Kind, StringComparison.OrdinalIgnoreCase) || kind.Equals(panel.Name, StringComparison.OrdinalIgnoreCase));
+        _drawing.Emphasise.Count > 0 && _drawing.Emphasise.Any(kind => kind.Equals(panel.Kind, StringComparison.OrdinalIgnoreCase) || kind.Equals(panel.Name, StringComparison.OrdinalIgnoreCase));
 }

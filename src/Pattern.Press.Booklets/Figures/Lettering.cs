@@ -33,6 +33,9 @@ public static partial class Lettering
 {
     private const double MillimetresPerPoint = 25.4 / 72;
 
+    // The same words are tried in many places of a drawing.
+    private static readonly BoundedCache<(string Text, FontFace Face, double Size, string Language), LetteringLine> Known = new(4096);
+
     /// <summary>Sets a line. Fractions such as <c>1/4</c> become real fractions with a narrow space before them.</summary>
     /// <param name="text">What it says; no line breaks.</param>
     /// <param name="face">The face.</param>
@@ -42,6 +45,17 @@ public static partial class Lettering
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(face);
+        if (!Known.TryGet((text, face, size, language), out var line))
+        {
+            line = Shape(text, face, size, language);
+            Known.Add((text, face, size, language), line);
+        }
+
+        return line;
+    }
+
+    private static LetteringLine Shape(string text, FontFace face, double size, string language)
+    {
         var runs = new List<(ShapedRun Run, double X)>();
         double x = 0;
         var done = 0;

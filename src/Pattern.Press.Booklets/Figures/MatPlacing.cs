@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using Pattern.Press.Booklets.Figures.Drafting;
 using Pattern.Press.Nets;
 
@@ -21,6 +23,9 @@ public static class MatPlacing
 {
     private const double Close = 1e-4;
 
+    // Every drawing of a piece asks for its mats.
+    private static readonly ConditionalWeakTable<IReadOnlyList<Part>, ConcurrentDictionary<Piece, IReadOnlyList<PlacedMat>>> Known = [];
+
     /// <summary>
     /// Places as many of each mat as the kit takes, each on a panel of its own; the two sides of a panel may have one each.
     /// </summary>
@@ -28,6 +33,11 @@ public static class MatPlacing
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(parts);
+        return Known.GetValue(parts, _ => new(ReferenceEqualityComparer.Instance)).GetOrAdd(piece, piece => Find(piece, parts));
+    }
+
+    private static List<PlacedMat> Find(Piece piece, IReadOnlyList<Part> parts)
+    {
         var taken = new HashSet<(string Panel, SheetSide Side)>();
         var placed = new List<PlacedMat>();
 

@@ -27,6 +27,12 @@ public sealed record SheetPlanDrawing(PlannedSheet Sheet, Size Size, Func<Wanted
         var (width, height) = (Size.Width.Millimetres, Size.Height.Millimetres);
         var side = GrainRunsDown ? ArrowRoom : 0;
         var scale = Math.Min(1, Math.Min((maxWidth - (2 * Edge) - side) / width, (maxHeight - (2 * Edge)) / height));
+        return new DrawnFigure((width * scale) + (2 * Edge) + side, (height * scale) + (2 * Edge), () => Draw(scale, styles));
+    }
+
+    private IReadOnlyList<PageItem> Draw(double scale, StyleSheet styles)
+    {
+        var (width, height) = (Size.Width.Millimetres, Size.Height.Millimetres);
         var board = new Board();
         var lines = styles.Lines;
         board.Ground(new PathItem(PathBuilder.Rectangle(Edge, Edge, width * scale, height * scale), null, DrawingStrokes.Sheet(lines)));
@@ -49,7 +55,7 @@ public sealed record SheetPlanDrawing(PlannedSheet Sheet, Size Size, Func<Wanted
             WriteNumber(board, operation, scale, styles);
         if (GrainRunsDown)
             DrawGrain(board, Edge + (width * scale) + (ArrowRoom * 0.6), Edge + (height * scale / 2), styles);
-        return new DrawnFigure((width * scale) + (2 * Edge) + side, (height * scale) + (2 * Edge), board.Items);
+        return board.Items;
     }
 
     private static Box Scaled(SheetArea area, double scale) => new(

@@ -100,6 +100,7 @@ internal sealed class InlineConverter(ConversionContext context)
 
     private static void AddWords(string words, bool firstIsFixed, Emphasis emphasis, int link, List<Letter> letters)
     {
+        letters.EnsureCapacity(letters.Count + words.Length);
         for (var i = 0; i < words.Length; i++)
         {
             // Tabs and the like within words are spaces in print.
@@ -202,7 +203,7 @@ internal sealed class InlineConverter(ConversionContext context)
             var end = start;
             while (end < letters.Count && letters[end].Link == link)
                 end++;
-            var content = Runs(letters.GetRange(start, end - start));
+            var content = Runs(letters, start, end);
             if (link == 0)
                 result.AddRange(content);
             else
@@ -213,13 +214,14 @@ internal sealed class InlineConverter(ConversionContext context)
         return result;
     }
 
-    private static List<Inline> Runs(List<Letter> letters)
+    private static List<Inline> Runs(List<Letter> letters, int start, int end)
     {
         var result = new List<Inline>();
         var text = new StringBuilder();
         var emphasis = Emphasis.None;
-        foreach (var letter in letters)
+        for (var i = start; i < end; i++)
         {
+            var letter = letters[i];
             if (text.Length > 0 && (letter.Whole is not null || letter.Emphasis != emphasis))
             {
                 result.Add(new TextInline(text.ToString(), emphasis));

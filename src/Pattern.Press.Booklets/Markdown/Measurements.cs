@@ -24,9 +24,12 @@ internal static partial class Measurements
             for (var i = 0; i < span.Length; i++)
                 span[i] = all[i].Char;
         });
+        var matches = Pattern().Matches(text);
+        if (matches.Count == 0)
+            return letters;
         var result = new List<Letter>(letters.Count);
         var position = 0;
-        foreach (Match match in Pattern().Matches(text))
+        foreach (Match match in matches)
         {
             var taken = letters.GetRange(match.Index, match.Length);
             if (taken.Exists(letter => letter.Emphasis.HasFlag(Emphasis.Literal) || letter.Whole is not null))

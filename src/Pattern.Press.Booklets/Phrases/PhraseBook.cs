@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Pattern.Press.Booklets.Content;
@@ -15,6 +16,7 @@ namespace Pattern.Press.Booklets.Phrases;
 public sealed partial class PhraseBook
 {
     private readonly SortedDictionary<string, string> _phrases;
+    private readonly ConcurrentDictionary<string, IReadOnlyList<string>> _names = new(StringComparer.Ordinal);
 
     internal PhraseBook(string language, SortedDictionary<string, string> phrases)
     {
@@ -49,7 +51,7 @@ public sealed partial class PhraseBook
     public string Format(string key, params ReadOnlySpan<(string Name, string Value)> values)
     {
         var phrase = Find(key);
-        Check(key, phrase, [.. values.ToArray().Select(pair => pair.Name)]);
+        Check(key, phrase, values);
         foreach (var (name, value) in values)
             phrase = phrase.Replace("{" + name + "}", value, StringComparison.Ordinal);
         return phrase;
@@ -78,13 +80,12 @@ public sealed partial class PhraseBook
     public IReadOnlyList<Inline> Inlines(string key, params ReadOnlySpan<(string Name, IReadOnlyList<Inline> Value)> values)
     {
         var phrase = Find(key);
-        var pairs = values.ToArray();
-        Check(key, phrase, [.. pairs.Select(pair => pair.Name)]);
+        Check(key, phrase, values);
         var problems = new Problems();
         var inlines = MarkdownReader.ToInlines(
             new MarkdownText(Gap().Replace(phrase, "{{$1}}"), new Place(key, 1, 1)),
             "",
-            new FilledIn(pairs),
+            new FilledIn(values.ToArray()),
             problems,
             new MarkdownOptions { TipTitle = "", CautionTitle = "" });
         return problems.HasErrors
@@ -134,18 +135,36 @@ public sealed partial class PhraseBook
     internal static IReadOnlyList<string> Names(string phrase) =>
         [.. Gap().Matches(phrase).Select(match => match.Groups[1].Value).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
+    /// <summary>The names that a phrase of this book has to fill in, in alphabetical order.</summary>
+    internal IReadOnlyList<string> NamesIn(string phrase) => _names.GetOrAdd(phrase, Names);
+
     /// <summary>A phrase as it stands in the file.</summary>
     internal string Find(string key) =>
         _phrases.TryGetValue(key, out var phrase)
             ? phrase
             : throw new ArgumentException($"There is no phrase “{key}”. {Spelling.Advice(key, _phrases.Keys)}".TrimEnd(), nameof(key));
 
-    private static void Check(string key, string phrase, IEnumerable<string> names)
+    private void Check<T>(string key, string phrase, ReadOnlySpan<(string Name, T Value)> values)
     {
-        var needed = Names(phrase);
-        var given = names.Order(StringComparer.Ordinal).ToList();
-        if (!needed.SequenceEqual(given, StringComparer.Ordinal))
-            throw new ArgumentException($"The phrase “{key}” is filled in with ({string.Join(", ", given)}) but needs ({string.Join(", ", needed)}).", nameof(key));
+        var needed = NamesIn(phrase);
+        var isRight = values.Length == needed.Count;
+        for (var i = 0; isRight && i < needed.Count; i++)
+            isRight = IsGiven(needed[i], values);
+        if (isRight)
+            return;
+        var given = values.ToArray().Select(pair => pair.Name).Order(StringComparer.Ordinal);
+        throw new ArgumentException($"The phrase “{key}” is filled in with ({string.Join(", ", given)}) but needs ({string.Join(", ", needed)}).", nameof(key));
+    }
+
+    private static bool IsGiven<T>(string name, ReadOnlySpan<(string Name, T Value)> values)
+    {
+        foreach (var value in values)
+        {
+            if (value.Name == name)
+                return true;
+        }
+
+        return false;
     }
 
     [GeneratedRegex(@"\{([a-z_]+)\}", RegexOptions.CultureInvariant)]

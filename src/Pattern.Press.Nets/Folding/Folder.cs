@@ -25,8 +25,8 @@ public static class Folder
     {
         if (opening is not (>= 0 and <= 1))
             throw new ArgumentOutOfRangeException(nameof(opening), opening, "A piece is folded from 0 (flat) to 1 (finished).");
-        var tree = new HingeTree(strips);
-        var angles = LoopSolver.Angles(tree, opening);
+        var tree = HingeTree.Of(strips);
+        var angles = tree.AnglesAt(opening);
         return Make(tree, hinge => angles[hinge.Fold]);
     }
 
@@ -47,7 +47,7 @@ public static class Folder
     /// <summary>The same for a piece that was cut into strips before.</summary>
     internal static Pose InOrder(StripPiece strips, double opening)
     {
-        var tree = new HingeTree(strips);
+        var tree = HingeTree.Of(strips);
         if (tree.Loops.Count > 0 || opening is not (> 0 and < 1))
             return Pose(strips, opening);
         var ranks = tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => Rank(hinge, tree.Piece));
@@ -80,11 +80,11 @@ public static class Folder
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(angle);
-        return Make(new HingeTree(StripPiece.Of(piece)), hinge => angle(hinge.Fold));
+        return Make(HingeTree.Of(StripPiece.Of(piece)), hinge => angle(hinge.Fold));
     }
 
     /// <summary>The same for a piece that was cut into strips before.</summary>
-    internal static Pose Pose(StripPiece strips, Func<Fold, double> angle) => Make(new HingeTree(strips), hinge => angle(hinge.Fold));
+    internal static Pose Pose(StripPiece strips, Func<Fold, double> angle) => Make(HingeTree.Of(strips), hinge => angle(hinge.Fold));
 
     /// <summary>Folds a piece to given angles, whether or not its loops close; folds that are not named stay flat.</summary>
     public static Pose Pose(Piece piece, IReadOnlyDictionary<Fold, double> angles)
@@ -100,10 +100,10 @@ public static class Folder
     public static Pose Finished(Piece piece)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        var tree = new HingeTree(StripPiece.Of(piece));
+        var tree = HingeTree.Of(StripPiece.Of(piece));
         if (tree.Strips.Closing.Count == 0)
             return Make(tree, hinge => hinge.Fold.Angle);
-        var angles = LoopSolver.Angles(tree, 1);
+        var angles = tree.AnglesAt(1);
         return Make(tree, hinge => angles[hinge.Fold]);
     }
 

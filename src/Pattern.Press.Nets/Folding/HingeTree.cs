@@ -1,3 +1,6 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
+
 namespace Pattern.Press.Nets.Folding;
 
 /// <summary>
@@ -6,12 +9,11 @@ namespace Pattern.Press.Nets.Folding;
 /// </summary>
 internal sealed class HingeTree
 {
-    public HingeTree(Piece piece)
-        : this(new StripPiece(piece, NoFolds, NoFolds))
-    {
-    }
+    private static readonly ConditionalWeakTable<StripPiece, HingeTree> Known = [];
 
-    public HingeTree(StripPiece strips)
+    private readonly ConcurrentDictionary<double, IReadOnlyDictionary<Fold, double>> _angles = new();
+
+    private HingeTree(StripPiece strips)
     {
         var piece = strips.Piece;
         (Strips, Piece) = (strips, piece);
@@ -53,7 +55,11 @@ internal sealed class HingeTree
         }
     }
 
-    private static readonly HashSet<Fold> NoFolds = [];
+    /// <summary>The tree of a piece, made once.</summary>
+    public static HingeTree Of(StripPiece strips) => Known.GetValue(strips, strips => new HingeTree(strips));
+
+    /// <summary>The angle of each fold of the tree at an opening from 0 to 1, by which its loops stay closed; solved for once.</summary>
+    public IReadOnlyDictionary<Fold, double> AnglesAt(double opening) => _angles.GetOrAdd(opening, opening => LoopSolver.Angles(this, opening));
 
     /// <summary>The piece with what is known about its strips.</summary>
     public StripPiece Strips { get; }

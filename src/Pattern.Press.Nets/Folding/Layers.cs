@@ -20,7 +20,7 @@ public static class Layers
         ArgumentOutOfRangeException.ThrowIfNegative(distance);
         if (distance == 0)
             return pose;
-        var tree = new HingeTree(pose.Strips);
+        var tree = HingeTree.Of(pose.Strips);
         var shifts = new Vector3d[pose.Panels.Count];
         foreach (var hinge in tree.Outwards)
         {

@@ -25,7 +25,7 @@ public sealed class SeamClosing
     private SeamClosing(Pose finished, IReadOnlyList<FoundSeam> seams)
     {
         (this.finished, Seams) = (finished, seams);
-        var tree = new HingeTree(finished.Strips);
+        var tree = HingeTree.Of(finished.Strips);
         moving = [.. seams.SelectMany(seam => tree.Carrying(Place(seam.Panel), Place(seam.Target!))).Select(hinge => hinge.Fold)];
         Met = Meeting();
         rest = InOrder(Met);

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Pattern.Press.Nets.Folding;
 
 /// <summary>
@@ -15,10 +17,18 @@ public sealed record StripPiece(Piece Piece, IReadOnlySet<Fold> Rulings, IReadOn
 {
     private static readonly HashSet<Fold> None = [];
 
+    // Proofs and drawings fold a piece many times.
+    private static readonly ConditionalWeakTable<Piece, StripPiece> Known = [];
+
     /// <summary>Cuts the panels of a piece that bend; a piece without any is taken as it is.</summary>
     public static StripPiece Of(Piece piece)
     {
         ArgumentNullException.ThrowIfNull(piece);
+        return Known.GetValue(piece, Make);
+    }
+
+    private static StripPiece Make(Piece piece)
+    {
         if (piece.Panels.All(panel => panel.Bend is null))
             return new StripPiece(piece, None, None);
         return new Cutting(piece).Make();

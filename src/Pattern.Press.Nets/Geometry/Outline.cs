@@ -4,6 +4,8 @@ namespace Pattern.Press.Nets;
 /// <param name="Edges">At least three edges, or two when one is an arc, clockwise as seen on the page (x right, y down).</param>
 public sealed record Outline(IReadOnlyList<Edge> Edges)
 {
+    // What is asked most often goes through the edges by their number: an enumerator for each question adds up.
+
     /// <summary>An outline with straight sides through the given corners, in order.</summary>
     public static Outline Through(params ReadOnlySpan<Point> corners)
     {
@@ -31,8 +33,9 @@ public sealed record Outline(IReadOnlyList<Edge> Edges)
             // Measured from one of its own corners, so that little is lost far from the origin.
             var start = Edges[0].From;
             var twice = 0.0;
-            foreach (var edge in Edges)
+            for (var i = 0; i < Edges.Count; i++)
             {
+                var edge = Edges[i];
                 twice += (edge.From - start).Cross(edge.To - start);
                 if (edge.IsArc)
                     twice += edge.Radius * edge.Radius * (edge.Sweep - Math.Sin(edge.Sweep));
@@ -54,8 +57,8 @@ public sealed record Outline(IReadOnlyList<Edge> Edges)
         get
         {
             var bounds = Edges[0].Bounds;
-            foreach (var edge in Edges)
-                bounds = bounds.With(edge.Bounds);
+            for (var i = 1; i < Edges.Count; i++)
+                bounds = bounds.With(Edges[i].Bounds);
             return bounds;
         }
     }
@@ -67,9 +70,9 @@ public sealed record Outline(IReadOnlyList<Edge> Edges)
         {
             var start = Edges[0].From;
             var (twice, sum) = (0.0, default(Point));
-            foreach (var edge in Edges)
+            for (var i = 0; i < Edges.Count; i++)
             {
-                var (a, b) = (edge.From - start, edge.To - start);
+                var (a, b) = (Edges[i].From - start, Edges[i].To - start);
                 var part = a.Cross(b);
                 twice += part;
                 sum += (a + b) * part;
@@ -91,8 +94,9 @@ public sealed record Outline(IReadOnlyList<Edge> Edges)
     public bool Contains(Point point)
     {
         var inside = false;
-        foreach (var edge in Edges)
+        for (var i = 0; i < Edges.Count; i++)
         {
+            var edge = Edges[i];
             var (a, b) = (edge.From, edge.To);
             if ((a.Y > point.Y) != (b.Y > point.Y)
                 && point.X < a.X + ((point.Y - a.Y) / (b.Y - a.Y) * (b.X - a.X)))
@@ -113,7 +117,19 @@ public sealed record Outline(IReadOnlyList<Edge> Edges)
 
     /// <summary>Corners of a polygon that stays within a distance of the outline; its own corners when no edge is an arc.</summary>
     /// <param name="tolerance">The distance in millimetres; above 0.</param>
-    public IReadOnlyList<Point> Flattened(double tolerance) => [.. Edges.SelectMany(edge => edge.Flattened(tolerance))];
+    public IReadOnlyList<Point> Flattened(double tolerance)
+    {
+        var corners = new List<Point>(Edges.Count);
+        for (var i = 0; i < Edges.Count; i++)
+        {
+            if (Edges[i].IsArc)
+                corners.AddRange(Edges[i].Flattened(tolerance));
+            else
+                corners.Add(Edges[i].From);
+        }
+
+        return corners;
+    }
 
     /// <summary>Its corners, for debugging.</summary>
     // What a record writes by itself would go into Reversed, and from there never end.

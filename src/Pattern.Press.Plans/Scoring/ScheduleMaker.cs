@@ -8,7 +8,6 @@ internal static class ScheduleMaker
 {
     public static ScoreSchedule Make(Piece piece)
     {
-        ArgumentNullException.ThrowIfNull(piece);
         if (UprightPanels.Of(piece) is not { } upright)
             return new PointByPoint(piece).Schedule();
         var turns = new[] { Turn(piece, FenceSide.Top), Turn(piece, FenceSide.Right) }

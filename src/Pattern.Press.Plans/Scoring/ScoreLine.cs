@@ -66,7 +66,7 @@ internal sealed class ScoreLine
         var stops = new List<double> { 0, _end };
         stops.AddRange(folds.Concat(cuts).SelectMany(span => new[] { span.From, span.To }));
         foreach (var cut in _piece.Cuts)
-            stops.AddRange(Crossings(cut));
+            AddCrossings(cut, stops);
         var sorted = stops.Where(stop => stop > -Near && stop < _end + Near).Order().ToList();
         var result = new List<(double, double, Ground)>();
         var start = sorted[0];
@@ -103,17 +103,29 @@ internal sealed class ScoreLine
         return spans;
     }
 
-    private IEnumerable<double> Crossings(Edge cut)
+    private void AddCrossings(Edge cut, List<double> stops)
     {
-        var corners = cut.Flattened(0.001).Append(cut.To).ToList();
-        for (var i = 0; i + 1 < corners.Count; i++)
+        if (!cut.IsArc)
         {
-            var (from, to) = (Turned(corners[i]), Turned(corners[i + 1]));
-            if (Math.Abs(to.Across - from.Across) < Near)
-                continue;
-            var part = (_at - from.Across) / (to.Across - from.Across);
-            if (part is > -1e-9 and < 1 + 1e-9)
-                yield return from.Along + (part * (to.Along - from.Along));
+            AddCrossing(cut.From, cut.To, stops);
+            return;
         }
+
+        var before = cut.From;
+        foreach (var corner in cut.Flattened(0.001).Skip(1).Append(cut.To))
+        {
+            AddCrossing(before, corner, stops);
+            before = corner;
+        }
+    }
+
+    private void AddCrossing(Point start, Point end, List<double> stops)
+    {
+        var (from, to) = (Turned(start), Turned(end));
+        if (Math.Abs(to.Across - from.Across) < Near)
+            return;
+        var part = (_at - from.Across) / (to.Across - from.Across);
+        if (part is > -1e-9 and < 1 + 1e-9)
+            stops.Add(from.Along + (part * (to.Along - from.Along)));
     }
 }

@@ -15,8 +15,8 @@ namespace Pattern.Press.Plans.Scoring;
 /// </remarks>
 public sealed record ScoreSchedule
 {
-    // Words, tables and figures all ask for it; a piece never changes.
-    private static readonly ConditionalWeakTable<Piece, ScoreSchedule> _made = [];
+    // Tables, words and drawings of one piece all ask for it.
+    private static readonly ConditionalWeakTable<Piece, ScoreSchedule> Known = [];
 
     /// <summary>The sheet.</summary>
     public required Size Sheet { get; init; }
@@ -43,7 +43,7 @@ public sealed record ScoreSchedule
     public static ScoreSchedule For(Piece piece)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        return _made.GetValue(piece, ScheduleMaker.Make);
+        return Known.GetValue(piece, ScheduleMaker.Make);
     }
 
     /// <summary>Every mark at which a piece has folds that run away from a side, rising, each once.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 
@@ -10,6 +11,9 @@ public sealed record SlantedScores(IReadOnlyList<ScorePoint> Points, IReadOnlyLi
 {
     private const double Near = 1e-5;
 
+    // A figure is drawn several times until it suits its page.
+    private static readonly ConditionalWeakTable<Piece, SlantedScores> Known = [];
+
     /// <summary>
     /// The slanted scores of a piece. Words and figures take their letters from here, so that they name the same points
     /// alike: the first score runs from A to B, the next from C to D, and ends that coincide share a letter.
@@ -17,6 +21,20 @@ public sealed record SlantedScores(IReadOnlyList<ScorePoint> Points, IReadOnlyLi
     public static SlantedScores Of(Piece piece)
     {
         ArgumentNullException.ThrowIfNull(piece);
+        return Known.GetValue(piece, Make);
+    }
+
+    /// <summary>Whether a fold runs straight, but neither across nor down.</summary>
+    public static bool IsSlanted(Fold fold)
+    {
+        ArgumentNullException.ThrowIfNull(fold);
+        return fold.Bulge == 0
+            && Length.FromMillimetres(fold.From.X) != Length.FromMillimetres(fold.To.X)
+            && Length.FromMillimetres(fold.From.Y) != Length.FromMillimetres(fold.To.Y);
+    }
+
+    private static SlantedScores Make(Piece piece)
+    {
         var middle = new Point(piece.Sheet.Width.Millimetres / 2, piece.Sheet.Height.Millimetres / 2);
         var points = new List<ScorePoint>();
         var scores = Joined(piece.Folds.Where(IsSlanted))
@@ -35,15 +53,6 @@ public sealed record SlantedScores(IReadOnlyList<ScorePoint> Points, IReadOnlyLi
             points.Add(new ScorePoint(Letters.Of(points.Count), left, top));
             return points[^1].Letter;
         }
-    }
-
-    /// <summary>Whether a fold runs straight, but neither across nor down.</summary>
-    public static bool IsSlanted(Fold fold)
-    {
-        ArgumentNullException.ThrowIfNull(fold);
-        return fold.Bulge == 0
-            && Length.FromMillimetres(fold.From.X) != Length.FromMillimetres(fold.To.X)
-            && Length.FromMillimetres(fold.From.Y) != Length.FromMillimetres(fold.To.Y);
     }
 
     // Clockwise from the left side, so that the top left corner comes first.

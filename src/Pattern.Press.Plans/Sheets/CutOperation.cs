@@ -35,9 +35,8 @@ public sealed record CutOperation(int Number, bool Down, Length Distance, int Pa
             return;
 
         // How often the same cut follows on what is left over, each time parting off the same.
-        var shape = Shape(first.First);
         var repeats = 1;
-        for (SheetNode rest = first.Second; rest is CutNode cut && cut.Down == first.Down && cut.Distance == first.Distance && Shape(cut.First) == shape; rest = cut.Second)
+        for (SheetNode rest = first.Second; rest is CutNode cut && cut.Down == first.Down && cut.Distance == first.Distance && IsAlike(cut.First, first.First); rest = cut.Second)
             repeats++;
 
         var cuts = new List<CutNode>();
@@ -59,7 +58,7 @@ public sealed record CutOperation(int Number, bool Down, Length Distance, int Pa
         operations.Add(new CutOperation(operations.Count + 1, first.Down, first.Distance, parts.Count, cuts));
 
         // What remains at the end may be one more of the same.
-        if (Shape(rests[0]) == shape)
+        if (IsAlike(rests[0], first.First))
         {
             Add(operations, [.. offcuts, .. rests]);
             return;
@@ -69,15 +68,13 @@ public sealed record CutOperation(int Number, bool Down, Length Distance, int Pa
         Add(operations, rests);
     }
 
-    // Equal for parts of one size that are cut alike; what they are cut for does not count.
-    private static string Shape(SheetNode node)
-    {
-        var size = $"{node.Area.Size.Width.Nanometres}x{node.Area.Size.Height.Nanometres}";
-        return node switch
+    // Whether parts have one size and are cut alike; what they are cut for does not count.
+    private static bool IsAlike(SheetNode one, SheetNode other) =>
+        one.Area.Size == other.Area.Size
+        && (one, other) switch
         {
-            CutNode cut => $"({size}{(cut.Down ? 'd' : 'a')}{cut.Distance.Nanometres}{Shape(cut.First)}{Shape(cut.Second)})",
-            RectangleNode => size,
-            _ => "-" + size,
+            (CutNode a, CutNode b) => a.Down == b.Down && a.Distance == b.Distance && IsAlike(a.First, b.First) && IsAlike(a.Second, b.Second),
+            (RectangleNode, RectangleNode) or (OffcutNode, OffcutNode) => true,
+            _ => false,
         };
-    }
 }

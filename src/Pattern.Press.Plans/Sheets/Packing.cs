@@ -8,10 +8,11 @@ internal sealed class Packing
     private readonly bool _mayTurn;
     private readonly FitRule _fit;
     private readonly SplitRule _split;
+    private readonly SpareParts _parts;
     private readonly List<Free> _free = [];
 
-    public Packing(long width, long height, bool mayTurn, FitRule fit, SplitRule split) =>
-        (_width, _height, _mayTurn, _fit, _split) = (width, height, mayTurn, fit, split);
+    public Packing(long width, long height, bool mayTurn, FitRule fit, SplitRule split, SpareParts parts) =>
+        (_width, _height, _mayTurn, _fit, _split, _parts) = (width, height, mayTurn, fit, split, parts);
 
     public enum FitRule
     {
@@ -50,7 +51,7 @@ internal sealed class Packing
                     return;
                 }
 
-                var sheet = new Part(0, 0, _width, _height);
+                var sheet = _parts.Take(0, 0, _width, _height);
                 Sheets.Add(sheet);
                 _free.Add(new Free(sheet));
                 TakeFree(item, w, h);
@@ -110,21 +111,23 @@ internal sealed class Packing
     }
 
     /// <summary>Cuts a part in two; what is wanted of it is the first, or the part itself when nothing is left over.</summary>
-    public static Part Cut(Part part, bool down, long at)
+    public static Part Cut(Part part, bool down, long at, SpareParts? parts = null)
     {
         if (at == (down ? part.Width : part.Height))
             return part;
         part.Down = down;
-        part.First = down ? new Part(part.Left, part.Top, at, part.Height) : new Part(part.Left, part.Top, part.Width, at);
+        part.First = down ? Make(part.Left, part.Top, at, part.Height) : Make(part.Left, part.Top, part.Width, at);
         part.Second = down
-            ? new Part(part.Left + at, part.Top, part.Width - at, part.Height)
-            : new Part(part.Left, part.Top + at, part.Width, part.Height - at);
+            ? Make(part.Left + at, part.Top, part.Width - at, part.Height)
+            : Make(part.Left, part.Top + at, part.Width, part.Height - at);
         return part.First;
+
+        Part Make(long left, long top, long width, long height) => parts?.Take(left, top, width, height) ?? new Part(left, top, width, height);
     }
 
     private Part CutFree(Part part, bool down, long at)
     {
-        var first = Cut(part, down, at);
+        var first = Cut(part, down, at, _parts);
         if (part.Second is { } second)
             _free.Add(new Free(second));
         return first;
@@ -137,15 +140,17 @@ internal sealed class Packing
     private readonly record struct Free(Part Part);
 
     /// <summary>A part of a sheet, in nanometres: cut in two, taken by an item, or free.</summary>
-    internal sealed class Part(long left, long top, long width, long height)
+    internal sealed class Part
     {
-        public long Left => left;
+        public Part(long left, long top, long width, long height) => Begin(left, top, width, height);
 
-        public long Top => top;
+        public long Left { get; private set; }
 
-        public long Width => width;
+        public long Top { get; private set; }
 
-        public long Height => height;
+        public long Width { get; private set; }
+
+        public long Height { get; private set; }
 
         public bool Down { get; set; }
 
@@ -154,8 +159,42 @@ internal sealed class Packing
         public Part? Second { get; set; }
 
         /// <summary>The item that takes it, by its index, or −1.</summary>
-        public int Item { get; set; } = -1;
+        public int Item { get; set; }
 
         public bool Turned { get; set; }
+
+        /// <summary>Makes it a free part, whatever it was before.</summary>
+        public void Begin(long left, long top, long width, long height)
+        {
+            (Left, Top, Width, Height) = (left, top, width, height);
+            (Down, First, Second, Item, Turned) = (false, null, null, -1, false);
+        }
+    }
+
+    /// <summary>Parts for one plan after the other: those of a plan that came to nothing serve the next.</summary>
+    internal sealed class SpareParts
+    {
+        private readonly List<Part> _parts = [];
+        private int _taken;
+
+        /// <summary>A free part.</summary>
+        public Part Take(long left, long top, long width, long height)
+        {
+            if (_taken == _parts.Count)
+                _parts.Add(new Part(left, top, width, height));
+            else
+                _parts[_taken].Begin(left, top, width, height);
+            return _parts[_taken++];
+        }
+
+        /// <summary>The parts taken so far are free for the next plan.</summary>
+        public void TakeBack() => _taken = 0;
+
+        /// <summary>The parts taken so far stay with their plan.</summary>
+        public void Leave()
+        {
+            _parts.RemoveRange(0, _taken);
+            _taken = 0;
+        }
     }
 }

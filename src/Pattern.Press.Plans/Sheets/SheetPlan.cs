@@ -66,6 +66,13 @@ public sealed record SheetPlan
             options with { MayTurn = options.MayTurn && stock.MayTurn, Trim = Length.Max(options.Trim, stock.Trim) });
     }
 
+    /// <summary>Rectangles that no sheet of a stock is large enough for, without making a plan.</summary>
+    public static IReadOnlyList<Misfit> TooLargeFor(Stock stock, IReadOnlyList<WantedRectangle> wanted)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        return SheetPlanner.TooLarge(wanted, stock.SheetAsCut, new SheetOptions { MayTurn = stock.MayTurn, Trim = stock.Trim });
+    }
+
     /// <summary>A plan for rectangles from sheets of one size.</summary>
     /// <exception cref="ArgumentException">A rectangle has no size or no quantity, or nothing is left of a trimmed sheet.</exception>
     public static SheetPlan Make(IReadOnlyList<WantedRectangle> wanted, Size sheet, SheetOptions options) =>

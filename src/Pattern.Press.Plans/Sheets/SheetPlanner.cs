@@ -17,6 +17,28 @@ internal static class SheetPlanner
 
     public static SheetPlan Make(IReadOnlyList<WantedRectangle> wanted, Size sheet, SheetOptions options)
     {
+        var room = Room(wanted, sheet, options);
+        var fitting = wanted.Where(rectangle => Fits(rectangle.Size, room, options)).ToList();
+        var (parts, least) = Fewest(fitting, room, options.MayTurn);
+        return new SheetPlan
+        {
+            Sheet = sheet,
+            Options = options,
+            TooLarge = TooLarge(wanted, sheet, options),
+            LeastSheets = least,
+            Sheets = [.. parts.OrderByDescending(part => Used(part.Part)).Select(part => new SheetTree(part.Items, sheet, options.Trim).Planned(part.Part))],
+        };
+    }
+
+    /// <summary>Rectangles that no sheet is large enough for.</summary>
+    public static IReadOnlyList<Misfit> TooLarge(IReadOnlyList<WantedRectangle> wanted, Size sheet, SheetOptions options)
+    {
+        var room = Room(wanted, sheet, options);
+        return [.. wanted.Where(rectangle => !Fits(rectangle.Size, room, options)).Select(rectangle => Misfit(rectangle, room, options))];
+    }
+
+    private static Size Room(IReadOnlyList<WantedRectangle> wanted, Size sheet, SheetOptions options)
+    {
         ArgumentNullException.ThrowIfNull(wanted);
         ArgumentNullException.ThrowIfNull(options);
         var room = new Size(sheet.Width - (options.Trim * 2), sheet.Height - (options.Trim * 2));
@@ -28,17 +50,7 @@ internal static class SheetPlanner
                 throw new ArgumentException($"“{rectangle.Name}” is {rectangle.Size}, quantity {rectangle.Quantity}; all three are above 0.", nameof(wanted));
         }
 
-        var tooLarge = wanted.Where(rectangle => !Fits(rectangle.Size, room, options)).Select(rectangle => Misfit(rectangle, room, options)).ToList();
-        var fitting = wanted.Where(rectangle => Fits(rectangle.Size, room, options)).ToList();
-        var (parts, least) = Fewest(fitting, room, options.MayTurn);
-        return new SheetPlan
-        {
-            Sheet = sheet,
-            Options = options,
-            TooLarge = tooLarge,
-            LeastSheets = least,
-            Sheets = [.. parts.OrderByDescending(part => Used(part.Part)).Select(part => new SheetTree(part.Items, sheet, options.Trim).Planned(part.Part))],
-        };
+        return room;
     }
 
     private static (List<(Packing.Part Part, IReadOnlyList<WantedRectangle> Items)> Parts, int Least) Fewest(List<WantedRectangle> wanted, Size room, bool mayTurn)
@@ -103,15 +115,21 @@ internal static class SheetPlanner
         var bestScore = (Sheets: int.MaxValue, Spread: double.MaxValue);
         (int[] Order, Packing.FitRule Fit, Packing.SplitRule Split) way = ([], default, default);
         var looks = 0L;
+        var parts = new Packing.SpareParts();
         bool Try(int[] order, Packing.FitRule fit, Packing.SplitRule split)
         {
             if (looks > mostLooks)
                 return false;
-            var packing = new Packing(width, height, mayTurn, fit, split);
+            var packing = new Packing(width, height, mayTurn, fit, split, parts);
             packing.Take(items, order, bestScore.Sheets);
             looks += packing.Looks;
             if (packing.Sheets.Count == 0 || !Keep(packing.Sheets))
+            {
+                parts.TakeBack();
                 return false;
+            }
+
+            parts.Leave();
             way = (order, fit, split);
             return true;
         }
@@ -141,8 +159,12 @@ internal static class SheetPlanner
         {
             foreach (var (mixed, columns) in new[] { (false, false), (false, true), (true, false), (true, true) })
             {
-                if (ShelfPacking.Fill(items, width, height, lie, mixed, columns) is { } rows)
-                    Keep(rows);
+                if (ShelfPacking.Fill(items, width, height, lie, mixed, columns, parts) is not { } rows)
+                    continue;
+                if (Keep(rows))
+                    parts.Leave();
+                else
+                    parts.TakeBack();
             }
         }
 

@@ -4,7 +4,7 @@ namespace Pattern.Press.Plans.Sheets;
 /// Rectangles in rows as high as the highest in them, the way a maker cuts when there is much to cut: rows first, then
 /// each row into its pieces. It wastes a little and is quick to follow.
 /// </summary>
-internal sealed class ShelfPacking(long width, long height)
+internal sealed class ShelfPacking(long width, long height, Packing.SpareParts parts)
 {
     private readonly List<Shelf> _shelves = [];
     private readonly List<long> _filled = [];
@@ -24,7 +24,8 @@ internal sealed class ShelfPacking(long width, long height)
     /// <param name="lie">Which way they lie.</param>
     /// <param name="mixed">Whether lower rectangles may go in a row; else every row has one height.</param>
     /// <param name="columns">Whether the rows run down the sheet instead.</param>
-    public static List<Packing.Part>? Fill(IReadOnlyList<(long Width, long Height)> items, long width, long height, Lie lie, bool mixed, bool columns)
+    /// <param name="parts">Where parts come from.</param>
+    public static List<Packing.Part>? Fill(IReadOnlyList<(long Width, long Height)> items, long width, long height, Lie lie, bool mixed, bool columns, Packing.SpareParts parts)
     {
         // Rows that run down are rows across on a sheet laid on its side.
         var laid = items.Select((item, i) =>
@@ -41,7 +42,7 @@ internal sealed class ShelfPacking(long width, long height)
         var (across, down) = columns ? (height, width) : (width, height);
         if (laid.Exists(item => item.Width > across || item.Height > down))
             return null;
-        var packing = new ShelfPacking(across, down);
+        var packing = new ShelfPacking(across, down, parts);
         foreach (var item in laid)
             packing.Take(item, mixed);
         return packing.Sheets(columns);
@@ -76,18 +77,18 @@ internal sealed class ShelfPacking(long width, long height)
         var sheets = new List<Packing.Part>();
         for (var i = 0; i < _filled.Count; i++)
         {
-            var sheet = columns ? new Packing.Part(0, 0, height, width) : new Packing.Part(0, 0, width, height);
+            var sheet = columns ? parts.Take(0, 0, height, width) : parts.Take(0, 0, width, height);
             sheets.Add(sheet);
             var rest = sheet;
             foreach (var shelf in _shelves.Where(shelf => shelf.Sheet == i))
             {
-                var row = Packing.Cut(rest, columns, shelf.Height);
+                var row = Packing.Cut(rest, columns, shelf.Height, parts);
                 rest = rest.Second ?? rest;
                 foreach (var item in shelf.Items)
                 {
-                    var piece = Packing.Cut(row, !columns, item.Width);
+                    var piece = Packing.Cut(row, !columns, item.Width, parts);
                     row = row.Second ?? row;
-                    piece = Packing.Cut(piece, columns, item.Height);
+                    piece = Packing.Cut(piece, columns, item.Height, parts);
                     (piece.Item, piece.Turned) = (item.Item, item.Turned);
                 }
             }

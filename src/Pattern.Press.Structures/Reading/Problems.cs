@@ -19,6 +19,14 @@ public sealed class Problems
             _all.Add(problem);
     }
 
+    /// <summary>Takes note of several problems.</summary>
+    public void AddRange(IEnumerable<Problem> problems)
+    {
+        ArgumentNullException.ThrowIfNull(problems);
+        foreach (var problem in problems)
+            Add(problem);
+    }
+
     /// <summary>Takes note of an error at a place.</summary>
     public void Error(Place place, string message, string advice = "") =>
         Add(new Problem(Severity.Error, place.File, place.Line, place.Column, message, advice));

@@ -149,6 +149,14 @@ public sealed record RuleBlock : Block;
 public sealed record KeepTogetherBlock(IReadOnlyList<Block> Content) : Block;
 
 /// <summary>
+/// Blocks that fill an equal part of the page, such as its upper or lower half: as high as that, with figures as large as it
+/// lets them be. What needs more takes what it needs.
+/// </summary>
+/// <param name="Content">The blocks.</param>
+/// <param name="Count">How many such parts a page has, 1 or more.</param>
+public sealed record PageShareBlock(IReadOnlyList<Block> Content, int Count) : Block;
+
+/// <summary>
 /// Figures side by side, their tops level, each with its caption below it; one below the other where they would be too
 /// narrow.
 /// </summary>

@@ -14,7 +14,35 @@ public interface IDrawing
 }
 
 /// <summary>A finished drawing, in millimetres from its own top-left corner.</summary>
-/// <param name="Width">Its width.</param>
-/// <param name="Height">Its height.</param>
-/// <param name="Items">What is drawn; no tagged or artifact items.</param>
-public sealed record DrawnFigure(double Width, double Height, IReadOnlyList<PageItem> Items);
+public sealed class DrawnFigure
+{
+    private readonly Lazy<IReadOnlyList<PageItem>> _items;
+
+    /// <summary>A drawing that is there.</summary>
+    /// <param name="width">Its width.</param>
+    /// <param name="height">Its height.</param>
+    /// <param name="items">What is drawn; no tagged or artifact items.</param>
+    public DrawnFigure(double width, double height, IReadOnlyList<PageItem> items)
+        : this(width, height, () => items)
+    {
+    }
+
+    /// <summary>
+    /// A drawing whose size is known before it is drawn. Layout asks for many that it only measures, so what does not
+    /// decide the size can wait.
+    /// </summary>
+    /// <param name="width">Its width.</param>
+    /// <param name="height">Its height.</param>
+    /// <param name="draw">Draws it; no tagged or artifact items. Called once at most.</param>
+    public DrawnFigure(double width, double height, Func<IReadOnlyList<PageItem>> draw) =>
+        (Width, Height, _items) = (width, height, new Lazy<IReadOnlyList<PageItem>>(draw));
+
+    /// <summary>Its width.</summary>
+    public double Width { get; }
+
+    /// <summary>Its height.</summary>
+    public double Height { get; }
+
+    /// <summary>What is drawn.</summary>
+    public IReadOnlyList<PageItem> Items => _items.Value;
+}

@@ -72,12 +72,12 @@ internal sealed record Column
         Check(paragraph, Width);
         var justified = Session.Styles.Justified && MayJustify && !isHeading && Width >= NarrowestJustifiedEms * look.Size * TextStyle.Point;
         var measure = Session.Styles.Justified ? Width : Math.Min(Width, WidestRaggedEms * look.Size * TextStyle.Point);
-        var lines = Session.Break(paragraph, measure, justified);
+        var lines = paragraph.Break(measure, justified);
         for (var i = 0; i < lines.Count; i++)
         {
             // Two lines at least stay together at either end of a paragraph; a heading is never parted.
             var firm = isHeading || (i < lines.Count - 1 && (i == 0 || i == lines.Count - 2));
-            strips.Add(new TextStrip(lines[i], look, Session.Painter)
+            strips.Add(new TextStrip(lines, i, look, Session.Painter)
             {
                 X = X,
                 Frame = Frame,

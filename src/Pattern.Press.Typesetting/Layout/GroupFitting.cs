@@ -20,9 +20,11 @@ internal static class GroupFitting
     public static FigureScale ScaleOf(KeepTogetherBlock group, Block? next, Column column, StripList strips)
     {
         var page = column.Session.TextHeight;
-        var heights = LargestFirst.Select(scale => Measure(group, column with { FigureScale = scale })).ToList();
-        var (lowest, gap) = (heights[^1].Height, heights[^1].Gap);
-        if (heights.TrueForAll(one => one.Height == lowest))
+        double Height(FigureScale scale) => Measure(group, column with { FigureScale = scale }).Height;
+
+        // Measuring takes long, so that a scale is only measured when it decides something.
+        var (lowest, gap) = Measure(group, column with { FigureScale = FigureScale.Tight });
+        if (Height(FigureScale.Usual) == lowest && Height(FigureScale.Generous) == lowest)
             return FigureScale.Usual;
         var top = strips.IsAtPageStart ? 0 : strips.BottomOnPage(page) + Math.Max(strips.PendingSpace, gap);
         var room = page - (top + lowest > page ? 0 : top);
@@ -35,26 +37,23 @@ internal static class GroupFitting
         else if (next is not null)
         {
             // Text goes on below it, which takes what is left.
-            return heights[1].Height <= room ? FigureScale.Usual : FigureScale.Tight;
+            return Height(FigureScale.Usual) <= room ? FigureScale.Usual : FigureScale.Tight;
         }
 
-        for (var i = 0; i < LargestFirst.Length; i++)
+        foreach (var scale in LargestFirst)
         {
-            if (heights[i].Height <= room)
-                return LargestFirst[i];
+            if (Height(scale) <= room)
+                return scale;
         }
 
         return FigureScale.Usual;
     }
 
-    private static (double Height, double Gap) Measure(KeepTogetherBlock group, Column column)
-    {
-        var heights = column.Session.GroupHeights;
-        if (heights.TryGetValue((group, column.FigureScale, column.Width), out var known))
-            return known;
-        var strips = new StripList();
-        column.Session.Measure(() => BlockElements.LayOut(group, column with { Parent = new StructureElement(Role.Div) }, strips));
-        return heights[(group, column.FigureScale, column.Width)] =
-            strips.Count == 0 ? (0, 0) : (Stacking.Stack(strips.Strips).Height, strips[0].Gap);
-    }
+    private static (double Height, double Gap) Measure(KeepTogetherBlock group, Column column) =>
+        column.Session.GroupHeights.Get(group, column, () =>
+        {
+            var strips = new StripList();
+            column.Session.Measure(() => BlockElements.LayOut(group, column with { Parent = new StructureElement(Role.Div) }, strips));
+            return strips.Count == 0 ? (0, 0) : (Stacking.Stack(strips.Strips).Height, strips[0].Gap);
+        });
 }

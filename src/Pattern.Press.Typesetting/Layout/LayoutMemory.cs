@@ -15,6 +15,9 @@ internal sealed class LayoutMemory(StyleSheet styles, string language)
     /// <summary>The paragraphs that were shaped.</summary>
     public ShapedParagraphs Paragraphs { get; } = new();
 
+    /// <summary>How high groups came out that have no numbers of pages in them.</summary>
+    public GroupHeights GroupHeights { get; } = new();
+
     /// <summary>The figures that were drawn.</summary>
     public Drawings Drawings { get; } = new(styles);
 }

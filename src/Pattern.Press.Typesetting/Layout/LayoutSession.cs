@@ -21,6 +21,7 @@ internal sealed class LayoutSession
     public LayoutSession(Book book, StyleSheet styles, BookOutline outline, LayoutMemory memory, IReadOnlyDictionary<string, string> knownLabels)
     {
         (Book, Styles, Outline, _memory, _knownLabels) = (book, styles, outline, memory, knownLabels);
+        GroupHeights = new GroupHeights(memory.GroupHeights);
         Looks = new Looks(styles);
         Painter = new TextPainter(styles.Palette.Accent, styles.Palette.Tint);
         TextWidth = book.Paper.Width - styles.Spacing.Left - styles.Spacing.Right;
@@ -38,7 +39,7 @@ internal sealed class LayoutSession
     public Drawings Drawings => _memory.Drawings;
 
     /// <summary>How high groups came out in trials.</summary>
-    public Dictionary<(KeepTogetherBlock Group, FigureScale Scale, double Width), (double Height, double Gap)> GroupHeights { get; } = [];
+    public GroupHeights GroupHeights { get; }
 
     public Looks Looks { get; }
 
@@ -72,29 +73,22 @@ internal sealed class LayoutSession
         return false;
     }
 
-    /// <summary>Whether what is laid out is only to be measured, and never drawn.</summary>
-    public bool IsMeasuring { get; private set; }
-
     /// <summary>Lays out something to see how it would come out, and leaves no trace of it.</summary>
-    public void Measure(Action layout)
+    public void Measure(Action layout) => Try(() =>
     {
-        var before = IsMeasuring;
-        IsMeasuring = true;
-        Try(() =>
-        {
-            layout();
-            return false;
-        });
-        IsMeasuring = before;
-    }
-
-    /// <summary>Breaks a paragraph into lines, which are empty as long as this is only a trial.</summary>
-    public IReadOnlyList<SetLine> Break(Paragraph paragraph, double width, bool justified) =>
-        IsMeasuring ? paragraph.BreakBlank(width, justified) : paragraph.Break(width, justified);
+        layout();
+        return false;
+    });
 
     /// <summary>The number of the page of a destination as far as it is known in this pass.</summary>
-    public string LabelFor(string destination) =>
-        _usedLabels[destination] = _knownLabels.TryGetValue(destination, out var label) && label.Length > 0 ? label : AssumedLabel;
+    public string LabelFor(string destination)
+    {
+        LabelsAskedFor++;
+        return _usedLabels[destination] = _knownLabels.TryGetValue(destination, out var label) && label.Length > 0 ? label : AssumedLabel;
+    }
+
+    /// <summary>How often the number of a page was asked for: what was laid out without is the same in every pass.</summary>
+    public int LabelsAskedFor { get; private set; }
 
     /// <summary>A paragraph of inlines.</summary>
     /// <param name="inlines">Its words.</param>

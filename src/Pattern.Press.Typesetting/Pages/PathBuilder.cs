@@ -3,24 +3,28 @@ namespace Pattern.Press.Typesetting.Pages;
 /// <summary>Builds a <see cref="VectorPath"/> step by step.</summary>
 public sealed class PathBuilder
 {
+    private static readonly PathVerb[] OneLine = [PathVerb.Move, PathVerb.Line];
+
     private readonly List<PathVerb> _verbs = [];
     private readonly List<PagePoint> _points = [];
 
     /// <summary>A path of one straight line.</summary>
     public static VectorPath Line(double x1, double y1, double x2, double y2) =>
-        new PathBuilder().MoveTo(x1, y1).LineTo(x2, y2).Build();
+        new(OneLine, [new PagePoint(x1, y1), new PagePoint(x2, y2)]);
 
     /// <summary>A rectangle.</summary>
     public static VectorPath Rectangle(double x, double y, double width, double height) =>
-        new PathBuilder().MoveTo(x, y).LineTo(x + width, y).LineTo(x + width, y + height).LineTo(x, y + height).Close().Build();
+        Polygon(new(x, y), new(x + width, y), new(x + width, y + height), new(x, y + height));
 
     /// <summary>A closed polygon.</summary>
     public static VectorPath Polygon(params ReadOnlySpan<PagePoint> corners)
     {
-        var builder = new PathBuilder().MoveTo(corners[0].X, corners[0].Y);
-        foreach (var corner in corners[1..])
-            builder.LineTo(corner.X, corner.Y);
-        return builder.Close().Build();
+        if (corners.Length == 0)
+            throw new ArgumentException("A polygon has corners.", nameof(corners));
+        var verbs = new PathVerb[corners.Length + 1];
+        Array.Fill(verbs, PathVerb.Line);
+        (verbs[0], verbs[^1]) = (PathVerb.Move, PathVerb.Close);
+        return new VectorPath(verbs, corners.ToArray());
     }
 
     /// <summary>A circle, of four Bézier curves that stay within 0.03 % of the radius.</summary>

@@ -10,7 +10,7 @@ using Pattern.Press.Typesetting.Styles;
 namespace Pattern.Press.Booklets.Composing.Parts;
 
 /// <summary>The cover: the title, a drawing of the finished thing, its size, and who made it.</summary>
-internal sealed class CoverPage(BookletContext context, ValueText values)
+internal sealed class CoverPage(BookletContext context, ValueText values, FinishedFigure solid)
 {
     private const double MillimetresPerPoint = 25.4 / 72;
     private readonly StyleSheet _styles = context.Styles;
@@ -51,7 +51,6 @@ internal sealed class CoverPage(BookletContext context, ValueText values)
         var footTop = foot - ((size.Count + maker.Count) * leading) - 2;
 
         var room = footTop - fieldHeight - 16;
-        var solid = new FinishedFigure(context, values);
         var drawing = solid.Finished();
         var drawn = drawing.Draw(measure, room, _styles);
         var x = left + ((measure - drawn.Width) / 2);

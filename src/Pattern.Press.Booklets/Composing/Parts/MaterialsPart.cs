@@ -15,7 +15,7 @@ internal static class MaterialsPart
     public static FlowPart Compose(BookletContext context, ValueText values, MakersWords words)
     {
         var (phrases, source) = (context.Phrases, context.Source);
-        var (list, other) = context.PerKit;
+        var (list, other) = (context.PerKit.Primary, context.PerKit.Secondary);
 
         var blocks = new List<Block>
         {

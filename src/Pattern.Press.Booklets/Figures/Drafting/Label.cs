@@ -16,17 +16,22 @@ internal enum LabelSide
 internal sealed class Label
 {
     private const double Leading = 1.16;
-    private readonly IReadOnlyList<LetteringLine> _lines;
+    private readonly LetteringLine[] _lines;
     private readonly double _leading;
     private readonly double _along;
     private readonly double _across;
 
     public Label(IReadOnlyList<string> lines, FontFace face, double size, string language, bool upwards = false)
     {
-        _lines = [.. lines.Select(line => Lettering.Set(line, face, size, language))];
+        _lines = new LetteringLine[lines.Count];
+        for (var i = 0; i < lines.Count; i++)
+        {
+            _lines[i] = Lettering.Set(lines[i], face, size, language);
+            _along = Math.Max(_along, _lines[i].Width);
+        }
+
         _leading = size * Leading * 25.4 / 72;
-        _along = _lines.Max(line => line.Width);
-        _across = _lines[0].Ascent + _lines[0].Descent + (_leading * (_lines.Count - 1));
+        _across = _lines[0].Ascent + _lines[0].Descent + (_leading * (_lines.Length - 1));
         Upwards = upwards;
     }
 
@@ -55,7 +60,7 @@ internal sealed class Label
 
     private IEnumerable<PageItem> Level(double left, double top, Colour colour, LabelSide side)
     {
-        for (var i = 0; i < _lines.Count; i++)
+        for (var i = 0; i < _lines.Length; i++)
         {
             var room = _along - _lines[i].Width;
             var x = left + (side switch { LabelSide.Left => 0, LabelSide.Right => room, _ => room / 2 });

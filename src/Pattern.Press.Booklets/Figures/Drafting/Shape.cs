@@ -77,6 +77,12 @@ internal sealed class Shape
         var corners = new List<Point>(outline.Edges.Count);
         foreach (var edge in outline.Edges)
         {
+            if (!edge.IsArc)
+            {
+                corners.Add(placing.Put(edge.From));
+                continue;
+            }
+
             var line = Line(edge);
             for (var i = 0; i < line.Count - 1; i++)
                 corners.Add(placing.Put(line[i]));

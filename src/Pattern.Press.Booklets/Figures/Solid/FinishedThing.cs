@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using Pattern.Press.Nets;
 using Pattern.Press.Nets.Folding;
 using Pattern.Press.Structures.Fitting;
@@ -9,6 +11,9 @@ public sealed class FinishedThing
 {
     /// <summary>How far layers that lie on each other are drawn apart, in millimetres: too little to be seen.</summary>
     internal const double Hair = 0.05;
+
+    // Several drawings show a piece folded alike.
+    private static readonly ConditionalWeakTable<Piece, ConcurrentDictionary<double, Pose>> Folded = [];
 
     private readonly Kit _kit;
     private readonly AssembledThing _thing;
@@ -165,5 +170,6 @@ public sealed class FinishedThing
     internal static bool IsTurnedOver(Kit kit, Piece piece) =>
         kit.Assembly.Find(piece.Id) is { Stands: Stance.UpsideDown, Goes: not GoesWhere.Over };
 
-    private static Pose Fold(Piece piece, double opening) => Layers.Apart(Folder.InOrder(piece, opening), Hair);
+    private static Pose Fold(Piece piece, double opening) =>
+        Folded.GetOrCreateValue(piece).GetOrAdd(opening, opening => Layers.Apart(Folder.InOrder(piece, opening), Hair));
 }

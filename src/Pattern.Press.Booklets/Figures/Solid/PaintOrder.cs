@@ -111,9 +111,10 @@ public static class PaintOrder
     private static Place Lie(Face face, Vector3d normal, double level)
     {
         var place = Place.On;
-        foreach (var corner in face.Corners)
+        var corners = face.Corners;
+        for (var i = 0; i < corners.Count; i++)
         {
-            var height = normal.Dot(corner) - level;
+            var height = normal.Dot(corners[i]) - level;
             if (height > Thin)
                 place |= Place.Front;
             else if (height < -Thin)

@@ -52,10 +52,14 @@ public sealed class SolidDrawing : IDrawing
         }
 
         var (x, y) = (-box.Left, -box.Top);
-        var items = _view.Draw(x, y, scale, styles).ToList();
-        foreach (var dimension in _dimensions)
-            Placed.Of(dimension, _view, scale, styles).Draw(items, x, y, styles);
-        return new DrawnFigure(box.Width, box.Height, items);
+        var fitted = scale;
+        return new DrawnFigure(box.Width, box.Height, () =>
+        {
+            var items = _view.Draw(x, y, fitted, styles).ToList();
+            foreach (var dimension in _dimensions)
+                Placed.Of(dimension, _view, fitted, styles).Draw(items, x, y, styles);
+            return items;
+        });
     }
 
     // The extent of the drawing, with the view's own top-left corner at the origin.

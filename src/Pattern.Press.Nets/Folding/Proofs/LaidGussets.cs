@@ -24,7 +24,7 @@ internal static class LaidGussets
     private static Pose? Laid(Pose finished, bool alongX)
     {
         var piece = finished.Piece;
-        var tree = new HingeTree(finished.Strips);
+        var tree = HingeTree.Of(finished.Strips);
         var angles = tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => hinge.Fold.Angle);
         var any = false;
         foreach (var loop in tree.Loops.Where(loop => loop.Fold.Angle > 179))

@@ -26,7 +26,7 @@ internal static class Stack
     /// <param name="mat">The thickness of the mats on a side of a panel.</param>
     public static IReadOnlyList<Slab> Of(Pose part, IEnumerable<FoundSeam> seams, double card, Func<Panel, SheetSide, double> mat)
     {
-        var tree = new HingeTree(part.Strips);
+        var tree = HingeTree.Of(part.Strips);
         var count = part.Panels.Count;
         var shifts = new Vector3d[count];
         var extra = new (double Facing, double Away)[count];

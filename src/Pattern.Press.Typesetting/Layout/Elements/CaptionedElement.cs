@@ -43,7 +43,7 @@ internal abstract class CaptionedElement<TBlock> : BlockElement<TBlock>
         figure.AlternativeText = alternativeText;
         var left = session.Styles.Justified ? Math.Max(0, (column.Width - drawn.Width) / 2) : 0;
         strips.Space(spacing.Block);
-        strips.Add(new DrawnStrip(figure, drawn.Items, drawn.Width, drawn.Height)
+        strips.Add(new DrawnStrip(figure, drawn)
         {
             X = column.X + left,
             Frame = column.Frame,

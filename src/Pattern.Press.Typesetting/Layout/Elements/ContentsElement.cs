@@ -55,12 +55,12 @@ internal sealed class ContentsElement : BlockElement<ContentsBlock>
         var paragraph = session.Paragraph([new TextInline(entry.Title)], look, column.Source);
         paragraph.AttachTo(link);
         inside.Check(paragraph, inside.Width);
-        var lines = session.Break(paragraph, inside.Width, justified: false);
+        var lines = paragraph.Break(inside.Width, justified: false);
         var numberStyle = session.Texts.Get(look with { Features = FontFeatures.LiningFigures | FontFeatures.TabularFigures }, Emphasis.None);
         for (var i = 0; i < lines.Count; i++)
         {
             var last = i == lines.Count - 1;
-            strips.Add(new EntryStrip(entry, lines[i], look, link, last ? numberStyle : null, column.X + column.Width - inside.X, session)
+            strips.Add(new EntryStrip(entry, lines, i, look, link, last ? numberStyle : null, column.X + column.Width - inside.X, session)
             {
                 X = inside.X,
                 Frame = column.Frame,
@@ -71,7 +71,7 @@ internal sealed class ContentsElement : BlockElement<ContentsBlock>
     }
 
     private sealed class EntryStrip(
-        OutlineEntry entry, SetLine line, TextLook look, StructureElement link, TextStyle? number, double width, LayoutSession session) : Strip
+        OutlineEntry entry, BrokenLines lines, int index, TextLook look, StructureElement link, TextStyle? number, double width, LayoutSession session) : Strip
     {
         public override double Height => look.Leading;
 
@@ -79,7 +79,7 @@ internal sealed class ContentsElement : BlockElement<ContentsBlock>
 
         protected override void Draw(PageCanvas canvas, double x, double y)
         {
-            var baseline = y + look.Baseline;
+            var (baseline, line) = (y + look.Baseline, lines[index]);
             session.Painter.Draw(canvas, line, x, baseline);
             canvas.AddLink(new LinkArea(x, y, width, Height, entry.Destination, false, entry.Title, link));
             if (number is null)

@@ -1,3 +1,4 @@
+using Pattern.Press.Typesetting.Blocks;
 using Pattern.Press.Typesetting.Layout.Flow;
 using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
@@ -5,15 +6,15 @@ using Pattern.Press.Typesetting.Structure;
 namespace Pattern.Press.Typesetting.Layout.Elements;
 
 /// <summary>A figure: items in coordinates of their own, content of a figure element.</summary>
-internal sealed class DrawnStrip(StructureElement element, IReadOnlyList<PageItem> items, double width, double height) : Strip
+internal sealed class DrawnStrip(StructureElement element, DrawnFigure figure) : Strip
 {
     public override string Kind => "A figure";
 
-    public override double Height => height;
+    public override double Height => figure.Height;
 
     protected override void Draw(PageCanvas canvas, double x, double y)
     {
-        element.Box = (x, y, width, height);
-        canvas.Tag(element, new GroupItem(Transform.Move(x, y), null, items));
+        element.Box = (x, y, figure.Width, figure.Height);
+        canvas.Tag(element, new GroupItem(Transform.Move(x, y), null, figure.Items));
     }
 }

@@ -13,6 +13,9 @@ internal sealed class GroupStrip(string kind) : Strip
 
     public override double Baseline => _columns is [([var first, ..], _), ..] ? first.Y + first.Strip.Baseline : Height;
 
+    /// <summary>Makes it at least so high, in millimetres.</summary>
+    public void Stretch(double height) => _height = Math.Max(_height, height);
+
     /// <summary>Adds a column. The strips in it know their own distance from the left.</summary>
     /// <param name="strips">Its strips.</param>
     /// <param name="drop">How far below the others' tops it starts, in millimetres.</param>

@@ -5,15 +5,13 @@ using Pattern.Press.Typesetting.Pages;
 namespace Pattern.Press.Typesetting.Layout.Flow;
 
 /// <summary>A line of a paragraph.</summary>
-internal sealed class TextStrip(SetLine line, TextLook look, TextPainter painter) : Strip
+internal sealed class TextStrip(BrokenLines lines, int index, TextLook look, TextPainter painter) : Strip
 {
-    public SetLine Line => line;
-
     public override double Height => look.Leading;
 
     public override double Baseline => look.Baseline;
 
-    protected override void Draw(PageCanvas canvas, double x, double y) => painter.Draw(canvas, line, x, y + look.Baseline);
+    protected override void Draw(PageCanvas canvas, double x, double y) => painter.Draw(canvas, lines[index], x, y + look.Baseline);
 }
 
 /// <summary>Puts set lines on a page, with what goes behind and under their words.</summary>

@@ -10,7 +10,8 @@ namespace Pattern.Press.Typesetting.Layout.Text;
 internal sealed class LineComposer
 {
     private readonly List<LinePiece> _pieces = [];
-    private readonly List<ShapedGlyph> _glyphs = [];
+    // About a line.
+    private readonly List<ShapedGlyph> _glyphs = new(100);
     private readonly StringBuilder _text = new();
     private TextStyle? _style;
     private InlinePart? _part;

@@ -32,13 +32,5 @@ internal sealed class Paragraph(ShapedParagraph shaped)
     /// <summary>Breaks the paragraph into lines.</summary>
     /// <param name="width">The measure in millimetres.</param>
     /// <param name="justified">Whether lines fill it.</param>
-    public IReadOnlyList<SetLine> Break(double width, bool justified) => shaped.SetLines(width, justified, _parts);
-
-    /// <summary>As many lines as <see cref="Break"/> gives, with nothing on them: for trials, which only measure.</summary>
-    public IReadOnlyList<SetLine> BreakBlank(double width, bool justified)
-    {
-        var lines = new SetLine[shaped.Ends(width, justified).Count];
-        Array.Fill(lines, SetLine.Blank);
-        return lines;
-    }
+    public BrokenLines Break(double width, bool justified) => new(shaped, width, justified, _parts);
 }

@@ -14,8 +14,4 @@ internal sealed record LinePiece(double X, ShapedRun Run, double Width, TextStyl
 /// <summary>A finished line of a paragraph.</summary>
 /// <param name="Pieces">Its parts, left to right.</param>
 /// <param name="Width">How wide it is, in millimetres.</param>
-internal sealed record SetLine(IReadOnlyList<LinePiece> Pieces, double Width)
-{
-    /// <summary>A line with nothing on it.</summary>
-    public static SetLine Blank { get; } = new([], 0);
-}
+internal sealed record SetLine(IReadOnlyList<LinePiece> Pieces, double Width);

@@ -165,6 +165,10 @@ internal sealed class ShapedParagraph
                 breaks.AsSpan(span.Start + 1, span.End - span.Start - 1).Clear();
         }
 
+        var segments = breaks.AsSpan(0, text.Length).Count(true) + 1;
+        _segments.EnsureCapacity(segments);
+        _content.EnsureCapacity(segments);
+        _pieces.EnsureCapacity(segments);
         var start = 0;
         var spanIndex = 0;
         for (var i = 1; i <= text.Length; i++)
