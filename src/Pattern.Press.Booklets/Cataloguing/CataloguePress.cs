@@ -25,7 +25,7 @@ public sealed class CataloguePress(Resources resources)
     public static IReadOnlyDictionary<string, Stock> UsualStocks(Structure structure)
     {
         ArgumentNullException.ThrowIfNull(structure);
-        return DraftStocks.For(structure, null).ToDictionary(stock => stock.Id, stock => stock.AsStock(), StringComparer.Ordinal);
+        return DraftStocks.For(structure, null, new Problems()).ToDictionary(stock => stock.Id, stock => stock.AsStock(), StringComparer.Ordinal);
     }
 
     /// <summary>Makes the catalogue, in memory.</summary>

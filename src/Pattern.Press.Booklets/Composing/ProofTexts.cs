@@ -81,8 +81,35 @@ internal sealed class ProofTexts(BookletContext context)
             _ when double.IsInfinity(number) => "–",
             FoldingProofKind.ClosesFinished or FoldingProofKind.ClosesOnTheWay when number < 0.0005 =>
                 context.Phrases.Format("proofs.under", ("length", Point(metric ? "0.001 mm" : "0.001 in"))),
-            _ => Point(LengthFormat.Format(Length.FromMillimetres(Math.Round(number, metric ? 2 : 4)), ruler)),
+            _ => Point(Proven(Length.FromMillimetres(number), ruler, proof.LimitIsLeast)),
         };
+    }
+
+    /// <summary>
+    /// A length that was proven, as exactly as a maker has a use for: hairs to the nearest hundredth of a millimetre or
+    /// thousandth of an inch, everything else to tenths or to 64ths and never better than it is.
+    /// </summary>
+    /// <param name="found">What was found, or the limit it was held against.</param>
+    /// <param name="ruler">The ruler of the column.</param>
+    /// <param name="isLeast">Whether more of it is better.</param>
+    public static string Proven(Length found, Ruler ruler, bool isLeast)
+    {
+        if (ruler.Marks(found))
+            return LengthFormat.Format(found, ruler);
+        var (step, decimals) = (ruler.System, found.Abs()) switch
+        {
+            (UnitSystem.Metric, var length) when length < Length.Millimetre => (Length.FromMillimetres(0.01m), 2),
+            (UnitSystem.Metric, _) => (Length.FromMillimetres(0.1m), 1),
+            (_, var length) when length < Length.Inch / 16 => (Length.FromInches(0.001m), 3),
+            _ => (Length.Inch / 64, 0),
+        };
+        var parts = (decimal)found.Nanometres / step.Nanometres;
+        // What floating point leaves beside a whole number is none of it.
+        var whole = decimals > 1 || Math.Abs(parts - decimal.Round(parts)) < 1e-3m ? decimal.Round(parts, MidpointRounding.AwayFromZero) : isLeast ? decimal.Floor(parts) : decimal.Ceiling(parts);
+        var unit = ruler.System == UnitSystem.Metric ? " mm" : " in";
+        return decimals == 0
+            ? LengthFormat.Format(Length.Inch / 64 * (int)whole, ruler)
+            : (whole * (decimals == 1 ? 0.1m : decimals == 2 ? 0.01m : 0.001m)).ToString("0.###", CultureInfo.InvariantCulture) + unit;
     }
 
     private Ruler Here => context.Primary.Kit.Ruler;

@@ -41,5 +41,5 @@ internal static class Proofs
 
     private static string Column(BookletContext context) => context.Source.Primary == UnitSystem.Metric ? "inch column" : "metric column";
 
-    private static string Number(Length length, Ruler ruler) => LengthFormat.Format(length, ruler);
+    private static string Number(Length length, Ruler ruler) => ProofTexts.Proven(length, ruler, isLeast: true);
 }

@@ -47,11 +47,14 @@ internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phras
         _ => throw new ArgumentException($"A {value.GetType().Name} cannot be set.", nameof(value)),
     };
 
-    /// <summary>A length with its unit, as one string.</summary>
-    public string Length(Length length, Ruler ruler) => Point(LengthFormat.Format(length, ruler));
+    /// <summary>A length with its unit, as one string, as it is read off the ruler.</summary>
+    public string Length(Length length, Ruler ruler) => Exact(ruler.Judged(length), ruler);
+
+    /// <summary>A length that nobody measures with the ruler, such as the thickness of a card, with all its decimals.</summary>
+    public string Exact(Length length, Ruler ruler) => Point(LengthFormat.Format(length, ruler));
 
     /// <summary>A size with its unit, as one string: <c>225 × 215 mm</c>.</summary>
-    public string Size(Size size, Ruler ruler) => Point(LengthFormat.Format(size, ruler));
+    public string Size(Size size, Ruler ruler) => Point(LengthFormat.Format(new Size(ruler.Judged(size.Width), ruler.Judged(size.Height)), ruler));
 
     // The unit is said once, at the end: 80, 144 and 160 mm.
     private IReadOnlyList<Inline> List(IReadOnlyList<Length> lengths, Ruler ruler)
@@ -66,7 +69,7 @@ internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phras
         {
             if (i > 0)
                 before.Add(new TextInline(phrases["list.comma"]));
-            before.Add(new MeasureInline(Point(LengthFormat.Number(lengths[i], ruler))));
+            before.Add(new MeasureInline(Point(LengthFormat.Number(ruler.Judged(lengths[i]), ruler))));
         }
 
         return phrases.Inlines(lengths.Count == 2 ? "list.two" : "list.many", ("first", before), ("last", last));

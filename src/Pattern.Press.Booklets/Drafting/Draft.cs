@@ -30,7 +30,7 @@ public static class Draft
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(problems);
-        var stocks = DraftStocks.For(request.Structure, request.Stock);
+        var stocks = DraftStocks.For(request.Structure, request.Stock, problems);
         var model = request.Structure.Fit(
             new FitRequest
             {

@@ -179,7 +179,7 @@ internal sealed class DraftSteps(Model model, Item item)
         var text = new StringBuilder();
         for (var i = 0; i < lines.Count; i++)
             text.Append(CultureInfo.InvariantCulture, $"{i + 1}. {lines[i]}\n");
-        Step(item.Name == "gift" ? "Put it together" : $"Put in the {item.Name}", Pieces.First().Piece.Id, "finished", 5, ["your hands"], text.ToString());
+        Step(item.Name == "gift" ? "Put it together" : $"Put in the {item.Name}", Pieces.First().Piece.Id, "finished", 5, [], text.ToString());
     }
 
     private IEnumerable<string> Goes(AssembledPart part)
@@ -266,7 +266,8 @@ internal sealed class DraftSteps(Model model, Item item)
         var slug = new string([.. title.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')]).Replace("--", "-", StringComparison.Ordinal).Trim('-');
         var front = new StringBuilder("---\n");
         front.Append(CultureInfo.InvariantCulture, $"title: {Draft.Quoted(title)}\npiece: {piece}\nfigure: {figure}\ntime: {minutes} min\n");
-        front.Append(CultureInfo.InvariantCulture, $"tools: [{string.Join(", ", tools.Select(Draft.Quoted))}]\n");
+        if (tools.Length > 0)
+            front.Append(CultureInfo.InvariantCulture, $"tools: [{string.Join(", ", tools.Select(Draft.Quoted))}]\n");
         if (caution is not null)
             front.Append(CultureInfo.InvariantCulture, $"caution: {Draft.Quoted(caution)}\n");
         _steps.Add(($"steps/{number}-{slug}.md", $"{front}---\n\n{text}"));

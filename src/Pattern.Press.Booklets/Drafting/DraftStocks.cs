@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Structures;
+using Pattern.Press.Structures.Reading;
 
 namespace Pattern.Press.Booklets.Drafting;
 
@@ -11,14 +12,17 @@ namespace Pattern.Press.Booklets.Drafting;
 /// <param name="Name">What to ask for.</param>
 /// <param name="Weight">In g/m².</param>
 /// <param name="Sheet">The sheet's size as it is written.</param>
-internal sealed record DraftStock(string Id, string Name, int Weight, string Sheet)
+internal sealed record DraftStock(string Id, string Name, double Weight, string Sheet)
 {
+    /// <summary>The weight as the maker said it, such as <c>80 lb cover</c>; null for one in g/m².</summary>
+    public string? Pounds { get; init; }
+
     // Sheets that are sold, small to large: 305 mm square, then the trade's half and full sheets (common practice, no source).
     private static readonly (string Written, double Short, double Long)[] Sheets =
         [("305 x 305 mm", 305, 305), ("350 x 500 mm", 350, 500), ("500 x 700 mm", 500, 700), ("700 x 1000 mm", 700, 1000)];
 
     /// <summary>Its lines in the front matter.</summary>
-    public string Written => $"  {Id}:\n    name: {Draft.Quoted(Name)}\n    weight: {Weight.ToString(CultureInfo.InvariantCulture)} g/m2\n    sheet: {Sheet}\n";
+    public string Written => $"  {Id}:\n    name: {Draft.Quoted(Name)}\n    weight: {Pounds ?? Weight.ToString("0.##", CultureInfo.InvariantCulture) + " g/m2"}\n    sheet: {Sheet}\n";
 
     /// <summary>The stock for a fit.</summary>
     public Stock AsStock() => new(Id, Name, Stock.EstimateCaliper(new Grammage(Weight)), new Grammage(Weight), new Size(Length.FromMillimetres(1000), Length.FromMillimetres(1000)), true);
@@ -41,17 +45,22 @@ internal sealed record DraftStock(string Id, string Name, int Weight, string She
 internal static partial class DraftStocks
 {
     /// <summary>One for each of the structure's uses; the first as the maker said it: <c>moss-green card, 250 g/m2, 305 x 305 mm</c>.</summary>
-    public static List<DraftStock> For(Structure structure, string? said)
+    /// <param name="structure">The structure.</param>
+    /// <param name="said">What the maker said, or null.</param>
+    /// <param name="problems">Where a weight goes that cannot be read.</param>
+    public static List<DraftStock> For(Structure structure, string? said, Problems problems)
     {
         var stocks = structure.Stocks.Select(use => new DraftStock(use.Id, Name(use.Id), Weight(use), "")).ToList();
         if (said is null || stocks.Count == 0)
             return stocks;
         foreach (var part in said.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
-            if (WeightPattern().Match(part) is { Success: true } weight)
-                stocks[0] = stocks[0] with { Weight = int.Parse(weight.Groups[1].ValueSpan, CultureInfo.InvariantCulture) };
-            else
+            if (!WeightPattern().IsMatch(part))
                 stocks[0] = SheetPattern().IsMatch(part) ? stocks[0] with { Sheet = part } : stocks[0] with { Name = part };
+            else if (Grammage.TryParse(part, out var grammage, out var basis, out var problem))
+                stocks[0] = stocks[0] with { Weight = grammage.GramsPerSquareMetre, Pounds = basis is null ? null : part };
+            else
+                problems.Error(new Place("--stock"), problem);
         }
 
         return stocks;
@@ -75,7 +84,7 @@ internal static partial class DraftStocks
         return (from + to) / 20 * 10;
     }
 
-    [GeneratedRegex(@"^(\d{2,4})\s*(?:g/m2|g/m²|gsm)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^[\d.]+\s*(?:g/m2|g/m²|gsm|lbs?|#|pounds?)\b.*$|^[\d.]+\s*(?:g/m²|#)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex WeightPattern();
 
     [GeneratedRegex(@"^(?:A\d|\d.*[x×].*)$", RegexOptions.CultureInvariant)]

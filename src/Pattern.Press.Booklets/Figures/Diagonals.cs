@@ -19,13 +19,26 @@ public static class Diagonals
     /// <summary>The slanted scores, clockwise from the top left; ends that coincide share a letter.</summary>
     public static IReadOnlyList<LetteredDiagonal> Of(Piece piece)
     {
-        var slanted = SlantedScores.Of(piece);
-        return [.. slanted.Scores.Select(score => new LetteredDiagonal(At(score.From), score.From, At(score.To), score.To))];
-
-        Point At(string letter)
-        {
-            var point = slanted.Points.First(point => point.Letter == letter);
-            return new Point(point.FromLeft.Millimetres, point.FromTop.Millimetres);
-        }
+        var schedule = ScoreSchedule.For(piece);
+        var points = schedule.Points.ToDictionary(point => point.Letter, At, StringComparer.Ordinal);
+        return [.. schedule.Slanted.Select(score => new LetteredDiagonal(points[score.From], score.From, points[score.To], score.To))];
     }
+
+    /// <summary>Every lettered point of a piece, and a point that its letter stands away from.</summary>
+    public static IReadOnlyList<(string Letter, Point At, Point Beside)> Points(Piece piece)
+    {
+        var schedule = ScoreSchedule.For(piece);
+        var beside = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var score in schedule.Slanted)
+        {
+            beside.TryAdd(score.From, score.To);
+            beside.TryAdd(score.To, score.From);
+        }
+
+        var points = schedule.Points.ToDictionary(point => point.Letter, At, StringComparer.Ordinal);
+        var middle = new Point(piece.Sheet.Width.Millimetres / 2, piece.Sheet.Height.Millimetres / 2);
+        return [.. schedule.Points.Select(point => (point.Letter, At(point), beside.TryGetValue(point.Letter, out var other) ? points[other] : middle))];
+    }
+
+    private static Point At(ScorePoint point) => new(point.FromLeft.Millimetres, point.FromTop.Millimetres);
 }

@@ -42,6 +42,9 @@ internal sealed class FlatPainter
     private double DimensionSize => Math.Max(LeastDimension, _styles.Scale.Drawing);
 
     // The sheet is still whole until its waste is cut away.
+    // More lettered points than this, and letters of the usual size find no room.
+    private const int ManyPoints = 16;
+
     private bool WithWaste => _show is FigureShow.Flat or FigureShow.Sheet or FigureShow.Scores or FigureShow.Diagonals or FigureShow.Waste;
 
     public DrawnFigure Draw(double maxWidth, double maxHeight)
@@ -300,25 +303,25 @@ internal sealed class FlatPainter
 
     private void DrawLetters(Board board, Placing placing)
     {
-        var lettered = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var diagonal in Diagonals.Of(_piece))
+        // Where there are many, they are small.
+        var points = Diagonals.Points(_piece);
+        var many = points.Count > ManyPoints;
+        foreach (var (_, at, _) in points)
         {
-            foreach (var (at, other, letter) in new[] { (diagonal.From, diagonal.To, diagonal.FromLetter), (diagonal.To, diagonal.From, diagonal.ToLetter) })
-            {
-                if (!lettered.Add(letter))
-                    continue;
-                var point = placing.Put(at);
-                board.Solid(PathBuilder.Circle(point.X, point.Y, 0.7), _styles.Lines.Cut);
-                board.Room.Take(Box.Around(point.X, point.Y, 1.4, 1.4));
-                WriteNear(board, point, placing.Put(other), letter);
-            }
+            var point = placing.Put(at);
+            var radius = many ? 0.45 : 0.7;
+            board.Solid(PathBuilder.Circle(point.X, point.Y, radius), _styles.Lines.Cut);
+            board.Room.Take(Box.Around(point.X, point.Y, 2 * radius, 2 * radius));
         }
+
+        foreach (var (letter, at, beside) in points)
+            WriteNear(board, placing.Put(at), placing.Put(beside), letter, _styles.Scale.Drawing + (many ? -1 : 1));
     }
 
     // Straight on from the line is best; then ever further round the point, then further away.
-    private void WriteNear(Board board, Point point, Point other, string letter)
+    private void WriteNear(Board board, Point point, Point other, string letter, double size)
     {
-        var label = new Label([letter], _styles.Text.Bold, _styles.Scale.Drawing + 1, _styles.Language);
+        var label = new Label([letter], _styles.Text.Bold, size, _styles.Language);
         var away = Math.Atan2(point.Y - other.Y, point.X - other.X);
         foreach (var distance in new[] { 2.4, 3, 3.8, 5 })
         {

@@ -57,6 +57,21 @@ public sealed record Ruler
         return Length.FromNanometres(checked((below + (up ? 1 : 0)) * step));
     }
 
+    /// <summary>
+    /// What a maker reads off this ruler where a length ends between two marks: to tenths of a millimetre, or to the middle
+    /// between two marks in inches, 1/64 to 1/32. What ends at a mark stays as it is, and so does what would become nothing.
+    /// </summary>
+    /// <param name="length">The length.</param>
+    /// <param name="rounding">Which way; for what is left over <see cref="Rounding.Down"/>.</param>
+    public Length Judged(Length length, Rounding rounding = Rounding.Nearest)
+    {
+        if (Marks(length))
+            return length;
+        var least = System == UnitSystem.Metric ? Length.FromMillimetres(0.1m) : Length.Max(Length.Inch / 64, Length.Min(Length.Inch / 32, Step / 2));
+        var judged = new Ruler(System, least).Round(length, rounding);
+        return judged == Length.Zero ? length : judged;
+    }
+
     private static bool IsBinaryPartOfAnInch(Length step)
     {
         for (var parts = 1; parts <= 64; parts *= 2)

@@ -26,6 +26,11 @@ public sealed record Cell
     /// </summary>
     public double Taper { get; init; }
 
+    /// <summary>
+    /// The ruler on which a taper ends at a mark: its ends lean by the taper or a little more. Null keeps the angle as it is.
+    /// </summary>
+    public Ruler? TaperRuler { get; init; }
+
     /// <summary>How much is cut off at both ends, beside the fold it hangs on, so that it folds in freely; 0 or more.</summary>
     public Length Relief { get; init; }
 

@@ -64,7 +64,7 @@ internal static class SheetHanging
         var line = lines[0];
         if (region.Cell.Taper > 0 || region.Cell.Relief > Measure.Length.Zero)
         {
-            if (Trimming.Trimmed(region.Outline, line, region.Cell.Taper, region.Cell.Relief.Millimetres) is not { } trimmed)
+            if (Trimming.Trimmed(region.Outline, line, region.Cell.Taper, region.Cell.Relief.Millimetres, region.Cell.TaperRuler) is not { } trimmed)
             {
                 reasons.Add($"{region.Place} would be trimmed away: its taper and relief take more than the fold it hangs on is long.");
                 return null;

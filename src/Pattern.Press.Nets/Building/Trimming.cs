@@ -1,3 +1,5 @@
+using Pattern.Press.Measure;
+
 namespace Pattern.Press.Nets.Building;
 
 /// <summary>Cuts back the ends of a panel beside the fold it hangs on.</summary>
@@ -11,12 +13,21 @@ internal static class Trimming
     /// <param name="hinge">The fold it hangs on, in the direction of the panel's own outline.</param>
     /// <param name="taper">In degrees, 0 to below 90.</param>
     /// <param name="relief">In millimetres, 0 or more.</param>
-    public static Outline? Trimmed(Outline panel, Edge hinge, double taper, double relief)
+    /// <param name="ruler">The ruler whose marks the tapered ends are brought to where there is room; null for none.</param>
+    public static Outline? Trimmed(Outline panel, Edge hinge, double taper, double relief, Ruler? ruler = null)
     {
         var along = (hinge.To - hinge.From) * (1 / hinge.Chord);
         Point inwards = new(-along.Y, along.X);
-        var (sine, cosine) = Math.SinCos(taper * Math.PI / 180);
         var depth = panel.Corners.Max(corner => inwards.Dot(corner - hinge.From));
+        var lean = taper * Math.PI / 180;
+        if (ruler is not null && depth > LineWork.Tolerance)
+        {
+            var reach = ruler.Round(Length.FromMillimetres(depth * Math.Tan(lean)), Rounding.Up).Millimetres;
+            if (hinge.Chord - (2 * relief) - (2 * reach) > hinge.Chord / 4)
+                lean = Math.Atan2(reach, depth);
+        }
+
+        var (sine, cosine) = Math.SinCos(lean);
         if (hinge.Chord - (2 * relief) - (2 * depth * sine / cosine) < LineWork.Tolerance)
             return null;
 

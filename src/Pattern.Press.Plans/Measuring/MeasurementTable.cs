@@ -83,7 +83,7 @@ public static class MeasurementTable
     }
 
     private static IReadOnlyList<Length> Marks(Piece piece, FenceSide side) =>
-        ScoreSchedule.For(piece).Turns.FirstOrDefault(turn => turn.Side == side)?.Marks ?? [];
+        ScoreSchedule.Marks(piece, side);
 
     // Panels of a kind share a row only when they are alike in both columns, so that the rows are the same for both.
     private static IEnumerable<MeasurementRow> Panels(Part metric, Part imperial)

@@ -8,6 +8,8 @@ internal static class ScheduleMaker
 {
     public static ScoreSchedule Make(Piece piece)
     {
+        if (UprightPanels.Of(piece) is not { } upright)
+            return new PointByPoint(piece).Schedule();
         var turns = new[] { Turn(piece, FenceSide.Top), Turn(piece, FenceSide.Right) }
             .Where(turn => turn.Marks.Count > 0)
             .OrderByDescending(turn => turn.Length)
@@ -19,11 +21,11 @@ internal static class ScheduleMaker
             Turns = turns,
             Points = slanted.Points,
             Slanted = slanted.Scores,
-            CuttingAway = CuttingAwayMaker.Make(piece),
+            CuttingAway = CuttingAwayMaker.Make(piece, upright),
         };
     }
 
-    private static ScoreTurn Turn(Piece piece, FenceSide side)
+    public static ScoreTurn Turn(Piece piece, FenceSide side)
     {
         var down = side == FenceSide.Top;
         var (length, depth) = down ? (piece.Sheet.Width, piece.Sheet.Height) : (piece.Sheet.Height, piece.Sheet.Width);

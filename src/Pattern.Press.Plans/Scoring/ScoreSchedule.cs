@@ -30,6 +30,12 @@ public sealed record ScoreSchedule
     /// <summary>Slanted scores.</summary>
     public required IReadOnlyList<SlantedScore> Slanted { get; init; }
 
+    /// <summary>
+    /// Whether the piece runs aslant or along curves, so that it is scored and cut from point to point only: there are no
+    /// turns then, and the points are all its corners.
+    /// </summary>
+    public bool IsByPoints { get; init; }
+
     /// <summary>What is cut away and how it is marked.</summary>
     public required CuttingAway CuttingAway { get; init; }
 
@@ -38,6 +44,13 @@ public sealed record ScoreSchedule
     {
         ArgumentNullException.ThrowIfNull(piece);
         return Known.GetValue(piece, ScheduleMaker.Make);
+    }
+
+    /// <summary>Every mark at which a piece has folds that run away from a side, rising, each once.</summary>
+    public static IReadOnlyList<Length> Marks(Piece piece, FenceSide side)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        return ScheduleMaker.Turn(piece, side).Marks;
     }
 }
 
@@ -106,4 +119,5 @@ public sealed record ScorePoint(string Letter, Length FromLeft, Length FromTop);
 /// <summary>A slanted score between two lettered points.</summary>
 /// <param name="From">The letter of the end nearer to the middle of the sheet.</param>
 /// <param name="To">The letter of the other end.</param>
-public sealed record SlantedScore(string From, string To);
+/// <param name="Through">For an even curve the letter of the point half way along it; null for a straight score.</param>
+public sealed record SlantedScore(string From, string To, string? Through = null);

@@ -41,7 +41,7 @@ public sealed record SlantedScores(IReadOnlyList<ScorePoint> Points, IReadOnlyLi
             .Select(line => line.From.DistanceTo(middle) <= line.To.DistanceTo(middle) + Near ? line : line.Reversed)
             .OrderBy(line => Turn(line.To, middle))
             .ThenBy(line => Math.Round(line.From.DistanceTo(middle), 6))
-            .Select(line => new SlantedScore(Letter(line.From), Letter(line.To)))
+            .Select(line => new SlantedScore(Letter(line.From), Letter(line.To), Through: null))
             .ToList();
         return new SlantedScores(points, scores);
 
@@ -63,7 +63,7 @@ public sealed record SlantedScores(IReadOnlyList<ScorePoint> Points, IReadOnlyLi
     }
 
     // Two folds that run on into each other are one stroke of the scoring tool.
-    private static List<Edge> Joined(IEnumerable<Fold> folds)
+    internal static List<Edge> Joined(IEnumerable<Fold> folds)
     {
         var lines = folds.Select(fold => new Edge(fold.From, fold.To)).ToList();
         for (var i = 0; i < lines.Count; i++)

@@ -6,13 +6,15 @@ namespace Pattern.Press.Plans.Sheets;
 /// The cuts of a planned sheet in the other column: the same cuts in the same order, each as far in as that column's
 /// rectangles need. The two columns are fits of their own, so a plan made for one need not hold in the other.
 /// </summary>
-public static class OtherColumn
+/// <param name="Distances">What the stop of the trimmer is set to for each operation, in the order of <see cref="PlannedSheet.Operations"/>.</param>
+/// <param name="Offcuts">What is left over, in the order of <see cref="PlannedSheet.Offcuts"/>.</param>
+public sealed record OtherColumn(IReadOnlyList<Length> Distances, IReadOnlyList<Size> Offcuts)
 {
-    /// <summary>What the stop of the trimmer is set to for each operation, in the order of <see cref="PlannedSheet.Operations"/>.</summary>
+    /// <summary>The cuts of a planned sheet in the other column.</summary>
     /// <param name="sheet">A planned sheet.</param>
     /// <param name="sizeOf">The size of each wanted rectangle in the other column.</param>
-    /// <returns>The distances, or null when the other column's rectangles do not go on the sheet that way.</returns>
-    public static IReadOnlyList<Length>? Distances(PlannedSheet sheet, Func<WantedRectangle, Size> sizeOf)
+    /// <returns>Null when the other column's rectangles do not go on the sheet that way.</returns>
+    public static OtherColumn? Of(PlannedSheet sheet, Func<WantedRectangle, Size> sizeOf)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(sizeOf);
@@ -37,7 +39,20 @@ public static class OtherColumn
             settings.Add(set[0]);
         }
 
-        return settings;
+        var offcuts = new Dictionary<SheetArea, Size>();
+        Lay(sheet.Cuts, sheet.Cuts.Area.Size, distances, offcuts);
+        return new OtherColumn(settings, [.. sheet.Offcuts.Select(area => offcuts[area])]);
+    }
+
+    private static void Lay(SheetNode node, Size size, SortedDictionary<int, Length> distances, Dictionary<SheetArea, Size> offcuts)
+    {
+        if (node is OffcutNode)
+            offcuts[node.Area] = size;
+        if (node is not CutNode cut)
+            return;
+        var near = distances[cut.Number];
+        Lay(cut.First, cut.Down ? new Size(near, size.Height) : new Size(size.Width, near), distances, offcuts);
+        Lay(cut.Second, cut.Down ? new Size(size.Width - near, size.Height) : new Size(size.Width, size.Height - near), distances, offcuts);
     }
 
     private static bool IsTrim(SheetNode node) => node is OffcutNode { IsTrim: true };

@@ -48,6 +48,7 @@ internal sealed record CellForm
         Fold = Joins is null ? Fold?.At(values) : null,
         HangsFrom = HangsFrom,
         Taper = Taper is null ? 0 : (double)Taper.Evaluate(values).Amount,
+        TaperRuler = values.Ruler,
         Relief = Relief is null ? default : Relief.Evaluate(values).Length,
         Diagonal = Joins is { } joins ? new CellDiagonal(joins, Fold!.At(values), Direction) : null,
         Glue = Glue,

@@ -1,3 +1,4 @@
+using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Nets.Building;
 using Pattern.Press.Structures.Files;
@@ -226,9 +227,16 @@ internal abstract class OutlineForm
         public override Outline At(Evaluation values, double hangs)
         {
             var high = Millimetres(depth, values);
-            return Outline.Through(new(Lean(taper), 0), new(hangs - Lean(rightTaper), 0), new(hangs, high), new(0, high));
+            var (left, right) = (Lean(taper), Lean(rightTaper));
+
+            // Ends that lean so that they end at marks of the ruler, where that leaves enough of the strip.
+            var (leftMark, rightMark) = (Mark(left), Mark(right));
+            if (hangs - leftMark - rightMark > hangs / 4)
+                (left, right) = (leftMark, rightMark);
+            return Outline.Through(new(left, 0), new(hangs - right, 0), new(hangs, high), new(0, high));
 
             double Lean(Formula? angle) => angle is null ? 0 : high * Math.Tan((double)angle.Evaluate(values).Amount * Math.PI / 180);
+            double Mark(double lean) => values.Ruler.Round(Length.FromMillimetres(lean), Rounding.Up).Millimetres;
         }
     }
 

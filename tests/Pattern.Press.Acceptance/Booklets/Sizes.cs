@@ -20,9 +20,11 @@ public static class Sizes
         if (ruler.System == UnitSystem.Metric)
             return nanometres % 1_000_000 == 0
                 ? (nanometres / 1_000_000).ToString(CultureInfo.InvariantCulture)
-                : (nanometres / 1e6m).ToString("0.###", CultureInfo.InvariantCulture);
-        if (nanometres * 64 % 25_400_000 != 0)
-            return Math.Round(nanometres / 25.4e6m, 3, MidpointRounding.AwayFromZero).ToString("0.###", CultureInfo.InvariantCulture);
+                : Math.Round(nanometres / 1e6m, 1, MidpointRounding.AwayFromZero).ToString("0.#", CultureInfo.InvariantCulture);
+
+        // Between two marks of sixteenths the eye judges the middle.
+        if (nanometres * 16 % 25_400_000 != 0)
+            nanometres = (long)Math.Round(nanometres / 793_750m, MidpointRounding.AwayFromZero) * 793_750;
         var (whole, rest) = (nanometres / 25_400_000, nanometres % 25_400_000);
         if (rest == 0)
             return whole.ToString(CultureInfo.InvariantCulture);

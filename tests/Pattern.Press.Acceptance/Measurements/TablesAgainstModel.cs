@@ -17,22 +17,24 @@ public sealed partial class TablesAgainstModel
     {
         var booklet = Workshop.Of(name, paper, out var printed);
         var phrases = booklet.Phrases;
+        var several = booklet.Metric.Kit.Parts.Count > 1;
+        string[] use = several ? [phrases["measurements.cuts.use"]] : [];
         var rows = PrintedTable.Read(
             printed.Pages,
-            [phrases["measurements.cuts.piece"], phrases["measurements.cuts.use"], phrases["measurements.cuts.quantity"], .. Columns(booklet)],
-            leftAligned: 2);
+            [phrases["measurements.cuts.piece"], .. use, phrases["measurements.cuts.quantity"], .. Columns(booklet)],
+            leftAligned: several ? 2 : 1);
 
         var expected = new List<string[]>();
         foreach (var stock in booklet.Metric.Kit.Parts.Select(part => part.Stock).Distinct())
         {
-            expected.Add([phrases.Format("measurements.cuts.from", ("stock", booklet.Source.Stocks[stock].Name)), "", "", "", ""]);
+            expected.Add([phrases.Format("measurements.cuts.from", ("stock", booklet.Source.Stocks[stock].Name)), .. use.Select(_ => ""), "", "", ""]);
             foreach (var part in booklet.Metric.Kit.Parts.Where(part => part.Stock == stock))
             {
                 var other = booklet.Imperial.Kit.Parts.Single(there => there.Piece.Id == part.Piece.Id);
                 expected.Add(
                 [
                     part.Piece.Name,
-                    part.For ?? "",
+                    .. use.Select(_ => part.For ?? Use(booklet, part)),
                     Sizes.Text(part.Quantity),
                     Sizes.Text(part.Piece.Sheet, booklet.Metric.Kit.Ruler),
                     Sizes.Text(other.Piece.Sheet, booklet.Imperial.Kit.Ruler),
@@ -72,6 +74,16 @@ public sealed partial class TablesAgainstModel
                 AreWholePanels(ReadLengths(row[2]), imperial, across);
             }
         }
+    }
+
+    // Every piece says where it goes, so that no row is without a word.
+    private static string Use(Finished booklet, Part part)
+    {
+        var placed = booklet.Metric.Kit.Assembly.Find(part.Piece.Id);
+        if (placed?.To is null)
+            return "the main part";
+        var other = booklet.Metric.Kit.Parts.Single(one => one.Piece.Id == placed.To).Piece.Name.ToLowerInvariant();
+        return $"goes {placed.Goes.ToString().ToLowerInvariant()} the {other}";
     }
 
     private static string[] Columns(Finished booklet)

@@ -72,45 +72,12 @@ public class ScoringWordsTests
         }, iter: 40);
 
     [Fact]
-    public void What_the_words_cut_away_is_the_waste_but_for_small_snips() =>
-        AnyPiece.Sample(piece =>
-        {
-            var bench = new SpokenBench(piece.Sheet);
-            foreach (var action in Actions(piece, null))
-                bench.Do(action);
-            foreach (var away in bench.CutAway)
-            {
-                var centre = new Point((away.Left + away.Right) / 2, (away.Top + away.Bottom) / 2);
-                Assert.Contains(piece.Waste, waste => waste.Outline.Contains(centre));
-                Assert.DoesNotContain(bench.CutAway, other => other != away
-                    && Math.Min(other.Right, away.Right) - Math.Max(other.Left, away.Left) > Near
-                    && Math.Min(other.Bottom, away.Bottom) - Math.Max(other.Top, away.Top) > Near);
-            }
-
-            var snips = ScoreSchedule.For(piece).CuttingAway.Trims;
-            Assert.Equal(piece.Waste.Sum(waste => waste.Outline.Area), bench.CutAway.Sum(away => away.Width * away.Height) + snips.Sum(snip => snip.Outline.Area), 3);
-            Assert.Equal(snips.Count, bench.Snips.Sum(snip => int.Parse(System.Text.RegularExpressions.Regex.Match(snip, @"\((\d+) of them\)").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture)));
-        }, iter: 40);
-
-    [Fact]
     public void Two_columns_that_are_scored_in_another_order_are_not_said_together()
     {
         // Longer one way on the metric ruler and the other way on the inch ruler.
         var (metric, imperial) = (GussetBox(Mm(64), Mm(63), Mm(80), Mm(12)), GussetBox(In("2 1/2"), In("2 9/16"), In("3 1/8"), In("1/2")));
         Assert.False(ScheduleShape.IsAlike(ScoreSchedule.For(metric), ScoreSchedule.For(imperial)));
         Assert.True(ScheduleShape.IsAlike(ScoreSchedule.For(metric), ScoreSchedule.For(GussetBox(In("2 5/8"), In("2 9/16"), In("3 1/8"), In("1/2")))));
-    }
-
-    [Theory]
-    [InlineData(1, "Score the curved line along the template")]
-    [InlineData(2, "Score the 2 curved lines along the template")]
-    public void Curves_are_scored_along_the_template_after_everything_that_a_ruler_reaches(int curves, string said)
-    {
-        var straight = GussetBox(Mm(64), Mm(52), Mm(80), Mm(12));
-        var curved = straight with { Folds = [.. straight.Folds.Select((fold, i) => i < curves ? fold with { Bulge = 0.2 } : fold)] };
-        var action = Assert.Single(Actions(curved, null), action => action.Contains("curved", StringComparison.Ordinal));
-        Assert.StartsWith(said, action, StringComparison.Ordinal);
-        Assert.DoesNotContain(Actions(straight, null), action => action.Contains("curved", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -45,6 +45,32 @@ public class DraftTests
     }
 
     [Theory]
+    [InlineData("blue card, 80 lb cover, 12 x 12 in", "80 lb cover", "blue card")]
+    [InlineData("moss-green card, 270 g/m2", "270 g/m2", "moss-green card")]
+    public void A_stock_is_taken_as_it_is_said(string said, string weight, string name)
+    {
+        var text = BookletOf(said, out var problems)!;
+        Assert.Empty(problems.All);
+        Assert.Contains($"name: \"{name}\"", text, StringComparison.Ordinal);
+        Assert.Contains($"weight: {weight}\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Pounds_without_a_basic_sheet_are_refused()
+    {
+        Assert.Null(BookletOf("blue card, 80 lb", out var problems));
+        Assert.Contains("basic sheet", Assert.Single(problems.All).Message, StringComparison.Ordinal);
+    }
+
+    private static string? BookletOf(string stock, out Problems problems)
+    {
+        problems = new Problems();
+        var structure = Catalogue.Open(Program.StructuresFolder, problems).Find("open-tray", new Place("test"), problems)!;
+        Assert.True(DraftItem.TryRead("jar: 44 mm round x 40 mm", out var item, out _));
+        return Draft.Write(new DraftRequest(structure, "open-tray", item!, ["a4"], stock), problems)?[0].Text;
+    }
+
+    [Theory]
     [InlineData("60 mm round x 80 mm", true, 60, 60, 80)]
     [InlineData("tin: 58 mm round x 64 mm", true, 58, 58, 64)]
     [InlineData("80 x 50 x 30 mm", false, 80, 50, 30)]

@@ -1,6 +1,8 @@
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
+using Pattern.Press.Nets.Building;
 using Pattern.Press.Plans.Scoring;
+using Size = Pattern.Press.Measure.Size;
 
 namespace Pattern.Press.Plans.Tests.Scoring;
 
@@ -14,7 +16,7 @@ internal static class Bench
 
     /// <summary>The scores left, as maximal lines from their upper or left end.</summary>
     public static List<(Point From, Point To)> FoldsLeft(ScoreSchedule schedule) =>
-        Maximal(Scored(schedule).SelectMany(score => Left(score, schedule.CuttingAway)));
+        Maximal(Scored(schedule).SelectMany(score => Left(score, schedule)));
 
     /// <summary>Lines joined wherever they run on into each other or lie on each other.</summary>
     public static List<(Point From, Point To)> Maximal(IEnumerable<(Point From, Point To)> lines)
@@ -73,12 +75,54 @@ internal static class Bench
         }
     }
 
-    private static IEnumerable<(Point From, Point To)> Left((Point From, Point To) score, CuttingAway cutting)
+    /// <summary>Everything that is cut off, as outlines that do not overlap.</summary>
+    public static List<Outline> Away(ScoreSchedule schedule)
     {
-        var waste = cutting.Trims.Select(trim => trim.Outline)
-            .Concat(cutting.Rectangles.Select(r => Outline.Rectangle(r.Left.Millimetres, r.Top.Millimetres, r.Right.Millimetres, r.Bottom.Millimetres)))
-            .ToList();
-        var slits = cutting.Slits.Select(slit => new Edge(slit.From, slit.To)).ToList();
+        var cutting = schedule.CuttingAway;
+        var away = cutting.Rectangles.Select(r => Outline.Rectangle(r.Left.Millimetres, r.Top.Millimetres, r.Right.Millimetres, r.Bottom.Millimetres)).ToList();
+        foreach (var end in cutting.Ends)
+        {
+            // A wedge at each side of a tapered end that has any width.
+            var (l, t, r, b) = (end.Box.Left.Millimetres, end.Box.Top.Millimetres, end.Box.Right.Millimetres, end.Box.Bottom.Millimetres);
+            var (from, to) = (end.From.Millimetres, end.To.Millimetres);
+            Assert.Equal(Length.Zero, end.Radius);
+            Point[][] wedges = end.End switch
+            {
+                SheetEdge.Top => [[new(l, t), new(from, t), new(l, b)], [new(to, t), new(r, t), new(r, b)]],
+                SheetEdge.Bottom => [[new(l, t), new(from, b), new(l, b)], [new(r, t), new(r, b), new(to, b)]],
+                SheetEdge.Left => [[new(l, t), new(r, t), new(l, from)], [new(l, to), new(r, b), new(l, b)]],
+                _ => [[new(l, t), new(r, t), new(r, from)], [new(r, to), new(r, b), new(l, b)]],
+            };
+            foreach (var wedge in wedges.Where(wedge => Math.Abs((wedge[1] - wedge[0]).Cross(wedge[2] - wedge[0])) > Near))
+                away.AddRange(Images(end.Again, schedule.Sheet).Select(image => Clockwise(Outline.Through([.. wedge.Select(image)]))));
+        }
+
+        return away;
+    }
+
+    /// <summary>Every slit, also those that are said once for several places.</summary>
+    public static IEnumerable<Edge> Made(CuttingAway cutting, Size sheet) => cutting.Slits.SelectMany(slit => Images(slit.Again, sheet)
+        .Select(image => new Edge(image(new(slit.Box.Left, slit.Box.Top)), image(new(slit.Box.Right, slit.Box.Bottom)))));
+
+    private static Outline Clockwise(Outline outline) => outline.IsClockwise ? outline : outline.Reversed;
+
+    private static IEnumerable<Func<Point, Point>> Images(Mirrored again, Size sheet)
+    {
+        var (w, h) = (sheet.Width.Millimetres, sheet.Height.Millimetres);
+        yield return point => point;
+        if (again is Mirrored.LeftToRight or Mirrored.AllQuarters)
+            yield return point => new Point(w - point.X, point.Y);
+        if (again is Mirrored.TopToBottom or Mirrored.AllQuarters)
+            yield return point => new Point(point.X, h - point.Y);
+        if (again is Mirrored.AllQuarters)
+            yield return point => new Point(w - point.X, h - point.Y);
+    }
+
+    private static IEnumerable<(Point From, Point To)> Left((Point From, Point To) score, ScoreSchedule schedule)
+    {
+        var cutting = schedule.CuttingAway;
+        var waste = Away(schedule);
+        var slits = Made(cutting, schedule.Sheet).ToList();
         var line = new Edge(score.From, score.To);
         var along = (line.To - line.From) * (1 / line.Chord);
         var stops = new List<double> { 0, line.Chord };

@@ -37,7 +37,7 @@ public class ScoreScheduleTests
         Assert.Equal((In("3"), In("3")), (corners.InFromTopAndBottom, corners.InFromLeftAndRight));
         Assert.Equal([SheetCorner.TopLeft, SheetCorner.TopRight, SheetCorner.BottomLeft, SheetCorner.BottomRight], cutting.Rectangles.Select(r => r.Corner));
         Assert.All(cutting.Rectangles, r => Assert.Equal(new Size(In("3"), In("3")), r.Size));
-        Assert.Empty(cutting.Trims);
+        Assert.Empty(cutting.Ends);
         Assert.Empty(cutting.Slits);
     }
 
@@ -64,8 +64,10 @@ public class ScoreScheduleTests
 
         // The walls' own folds run on over the slits beside the tabs.
         Assert.Equal([Mm(30), Mm(80)], schedule.Turns.Single(turn => turn.Side == FenceSide.Right).Full);
-        Assert.Equal(4, schedule.CuttingAway.Slits.Count);
-        Assert.All(schedule.CuttingAway.Slits, slit => Assert.Equal(20, slit.From.DistanceTo(slit.To), 9));
+        Assert.Equal(Mirrored.AllQuarters, Assert.Single(schedule.CuttingAway.Slits).Again);
+        var slits = Bench.Made(schedule.CuttingAway, schedule.Sheet).ToList();
+        Assert.Equal(4, slits.Count);
+        Assert.All(slits, slit => Assert.Equal(20, slit.Chord, 9));
         Assert.Equal(Maximal(piece), Bench.FoldsLeft(schedule), Near);
     }
 
@@ -73,13 +75,13 @@ public class ScoreScheduleTests
     public void Scores_in_the_middle_run_from_one_distance_to_another_counted_from_the_side_at_the_fence()
     {
         // A window shutter: a panel folds inside a frame that stays flat, so its score touches no edge.
-        var frame = Outline.Rectangle(0, 0, 100, 80);
+        var frame = Outline.Through(new(0, 0), new(100, 0), new(100, 80), new(0, 80), new(0, 50), new(30, 50), new(60, 50), new(60, 20), new(30, 20), new(30, 50), new(0, 50));
         var shutter = Outline.Rectangle(30, 20, 60, 50);
         var piece = Grids.Piece([100], [80], "#") with
         {
             Panels = [new("frame", "frame", PanelRole.Panel, frame), new("shutter", "shutter", PanelRole.Panel, shutter)],
             Folds = [new("frame", "shutter", new(30, 20), new(60, 20), FoldDirection.Valley, 90)],
-            Cuts = [.. frame.Edges, .. shutter.Edges.Skip(1)],
+            Cuts = [.. Outline.Rectangle(0, 0, 100, 80).Edges, .. shutter.Edges.Skip(1)],
         };
         var turn = Assert.Single(ScoreSchedule.For(piece).Turns);
         Assert.Equal(FenceSide.Right, turn.Side);
@@ -98,11 +100,9 @@ public class ScoreScheduleTests
     public void What_is_cut_away_is_all_the_waste_and_nothing_else() =>
         Boxes.Any.Sample(piece =>
         {
-            var cutting = ScoreSchedule.For(piece).CuttingAway;
-            var parts = cutting.Trims.Select(trim => trim.Outline)
-                .Concat(cutting.Rectangles.Select(r => Outline.Rectangle(r.Left.Millimetres, r.Top.Millimetres, r.Right.Millimetres, r.Bottom.Millimetres)))
-                .ToList();
-            Assert.Equal(piece.Waste.Sum(waste => waste.Outline.Area), parts.Sum(part => part.Area), 4);
+            var schedule = ScoreSchedule.For(piece);
+            var parts = Bench.Away(schedule);
+            Assert.Equal(piece.Waste.Sum(waste => waste.Outline.Area), parts.Sum(part => part.Area), 0.001);
             foreach (var part in parts)
             {
                 var centre = part.Centroid;
@@ -112,8 +112,8 @@ public class ScoreScheduleTests
             }
 
             // Cuts run round the piece once; what more there is of them are slits.
-            Assert.Equal(piece.Cuts.Sum(cut => cut.Length) - piece.Outline.Perimeter, cutting.Slits.Sum(slit => slit.From.DistanceTo(slit.To)), 4);
-            Assert.All(cutting.Slits, slit => Assert.Equal(2, slit.Panels.Count));
+            Assert.Equal(piece.Cuts.Sum(cut => cut.Length) - piece.Outline.Perimeter, Bench.Made(schedule.CuttingAway, schedule.Sheet).Sum(slit => slit.Chord), 4);
+            Assert.All(schedule.CuttingAway.Slits, slit => Assert.Equal(2, slit.Kinds.Count));
         }, iter: 60);
 
     [Fact]

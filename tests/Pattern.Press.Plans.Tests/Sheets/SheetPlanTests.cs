@@ -132,13 +132,13 @@ public class SheetPlanTests
         var wanted = new[] { new WantedRectangle("lid", new Size(Mm(156), Mm(156)), 1), new WantedRectangle("platform", new Size(Mm(109), Mm(109)), 1) };
         var planned = Assert.Single(SheetPlan.Make(wanted, new Size(In("12"), In("12")), new SheetOptions()).Sheets);
         Size Inches(WantedRectangle one) => one.Name == "lid" ? new Size(In("6 3/16"), In("6 3/16")) : new Size(In("4 7/16"), In("4 7/16"));
-        var there = OtherColumn.Distances(planned, Inches);
+        var there = OtherColumn.Of(planned, Inches)?.Distances;
         Assert.NotNull(there);
         foreach (var (operation, distance) in planned.Operations.Zip(there))
             Assert.Equal(operation.Distance == Mm(156) ? In("6 3/16") : In("4 7/16"), distance);
 
         // 8 in and 4 7/16 in do not go beside each other on 12 in.
-        Assert.Null(OtherColumn.Distances(planned, one => one.Name == "lid" ? new Size(In("8"), In("8")) : Inches(one)));
+        Assert.Null(OtherColumn.Of(planned, one => one.Name == "lid" ? new Size(In("8"), In("8")) : Inches(one)));
     }
 
     [Fact]

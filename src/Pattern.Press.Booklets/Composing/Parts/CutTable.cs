@@ -1,5 +1,6 @@
 using System.Globalization;
 using Pattern.Press.Measure;
+using Pattern.Press.Nets;
 using Pattern.Press.Plans.Cutting;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Blocks;
@@ -17,6 +18,8 @@ internal static class CutTable
     public static TableBlock Make(BookletContext context, ValueText values, int kits, bool withUse = true)
     {
         var phrases = context.Phrases;
+        // A single piece is for the whole; there is nothing to say.
+        withUse &= context.Metric.Kit.Parts.Count > 1;
         var inches = CutList.Make(context.Imperial.Kit, kits).Groups.SelectMany(group => group.Items)
             .ToDictionary(item => item.Part.Piece.Id, item => item.Size, StringComparer.Ordinal);
         var rows = new List<TableRow>();
@@ -33,7 +36,7 @@ internal static class CutTable
             rows.AddRange(group.Items.Select(item => new TableRow(
             [
                 Words.Head(item.Part.Piece.Name),
-                .. withUse ? [Words.Cell(item.Part.For ?? "")] : Array.Empty<TableCell>(),
+                .. withUse ? [Words.Cell(item.Part.For ?? Use(context, item.Part.Piece))] : Array.Empty<TableCell>(),
                 Words.Cell(item.Quantity.ToString(CultureInfo.InvariantCulture)),
                 new TableCell(values.One(new SizeValue(item.Size), context.Metric.Kit.Ruler)),
                 new TableCell(values.One(new SizeValue(inches[item.Part.Piece.Id]), context.Imperial.Kit.Ruler)),
@@ -50,5 +53,22 @@ internal static class CutTable
                 Columns.Head(context, UnitSystem.Imperial),
             ])],
             rows);
+    }
+
+    // A mat says which faces it is for; a piece, where it goes.
+    private static string Use(BookletContext context, Piece piece)
+    {
+        var kit = context.Metric.Kit;
+        if (kit.Assembly.Find(piece.Id) is not { To: { } to } placed)
+            return context.Phrases["measurements.cuts.main"];
+        var key = placed.Goes switch
+        {
+            GoesWhere.Over => "measurements.cuts.over",
+            GoesWhere.Around => "measurements.cuts.around",
+            GoesWhere.On => "measurements.cuts.on",
+            _ => "measurements.cuts.inside",
+        };
+        var other = kit.Parts.FirstOrDefault(part => part.Piece.Id == to)?.Piece.Name ?? context.Source.Item?.Name ?? to;
+        return context.Phrases.Format(key, ("other", other.ToLower(CultureInfo.InvariantCulture)));
     }
 }

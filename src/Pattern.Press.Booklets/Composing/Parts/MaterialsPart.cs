@@ -62,17 +62,34 @@ internal static class MaterialsPart
         }
     }
 
-    /// <summary>The booklet's own tools if it lists them; else what its steps name; else what every box takes.</summary>
+    /// <summary>
+    /// The booklet's own tools if it lists them, and after them what its steps name beside; without either what every box
+    /// takes.
+    /// </summary>
     public static IReadOnlyList<string> Tools(BookletContext context)
     {
-        if (context.Source.Tools.Count > 0)
-            return context.Source.Tools;
-        var named = context.Source.Steps.SelectMany(step => step.Tools).Distinct(StringComparer.Ordinal).ToList();
-        var phrases = context.Phrases;
-        return named.Count > 0
-            ? named
+        var (source, phrases) = (context.Source, context.Phrases);
+        var tools = source.Tools.ToList();
+        var listed = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var entry in tools.Concat(source.Extras.Select(extra => extra.Name)).Append(source.Adhesive?.Name ?? "").Append(source.Item?.Name ?? ""))
+            listed.UnionWith(WordsOf(entry));
+        foreach (var tool in source.Steps.SelectMany(step => step.Tools))
+        {
+            // Named already, perhaps in other words: “a pin” is found in “pin, to prick the template”.
+            var words = WordsOf(tool).ToList();
+            var named = words.Exists(word => word.Length > 3) ? words.Where(word => word.Length > 3) : words.Where(word => word.Length == 3);
+            if (!named.All(listed.Contains))
+                tools.Add(tool);
+            listed.UnionWith(words);
+        }
+
+        return tools.Count > 0
+            ? tools
             : [phrases["materials.tools.ruler"], phrases["materials.tools.knife"], phrases["materials.tools.scorer"], phrases["materials.tools.pencil"], phrases["materials.tools.adhesive"]];
     }
+
+    private static IEnumerable<string> WordsOf(string text) =>
+        text.Split(text.Where(letter => !char.IsLetterOrDigit(letter)).Distinct().ToArray(), StringSplitOptions.RemoveEmptyEntries);
 
     private static TableBlock Stocks(BookletContext context, ValueText values, MaterialsList list, MaterialsList other)
     {
@@ -134,7 +151,7 @@ internal static class MaterialsPart
             inlines.Add(new TextInline(phrases["list.comma"]));
         }
 
-        var caliper = values.Length(stock.Caliper, context.Metric.Kit.Ruler);
+        var caliper = values.Exact(stock.Caliper, context.Metric.Kit.Ruler);
         inlines.Add(new MeasureInline(stock.CaliperIsEstimate ? phrases.Format("materials.stocks.estimated", ("caliper", caliper)) : caliper));
         return inlines;
     }

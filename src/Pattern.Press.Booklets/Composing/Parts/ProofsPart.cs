@@ -16,8 +16,8 @@ internal static class ProofsPart
             .Where(check => there.ContainsKey(check.Name))
             .Select(here => new TableRow(
             [
-                here.Least > Length.Zero ? What(here.Name, phrases.Format("proofs.least", ("limit", values.Length(here.Least, context.Primary.Kit.Ruler)))) : What(here.Name, ""),
-                Both(values, here.Found, there[here.Name].Found),
+                here.Least > Length.Zero ? What(here.Name, phrases.Format("proofs.least", ("limit", Proven(here.Least, context.Primary)))) : What(here.Name, ""),
+                Both((Proven(here.Found, context.Primary), Proven(there[here.Name].Found, context.Secondary))),
             ]));
 
         // That the lid is not too loose is seen from its room; a warning would say it.
@@ -39,12 +39,11 @@ internal static class ProofsPart
             FlowsOn: true)
         { Title = phrases["proofs.title"] };
 
+        string Proven(Length length, Model model) => values.Point(ProofTexts.Proven(length, model.Kit.Ruler, isLeast: true));
+
         // The limit stands with the words: a column of its own would leave them too little room.
         TableCell What(string what, string limit) => new(limit.Length > 0 ? Words.Plain(phrases.Format("proofs.with_limit", ("what", what), ("limit", limit))) : Words.Plain(what), IsHeader: true);
     }
-
-    private static TableCell Both(ValueText values, Length here, Length there) =>
-        new(values.Both(new LengthValue(here), new LengthValue(there)));
 
     private static TableCell Both((string Here, string There) text) =>
         new(text.There.Length > 0 ? [new MeasureInline(text.Here), new TextInline(" "), new MeasureInline($"({text.There})")] : [new MeasureInline(text.Here)]);

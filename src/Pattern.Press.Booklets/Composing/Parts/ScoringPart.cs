@@ -1,7 +1,10 @@
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Booklets.Phrases;
+using Pattern.Press.Measure;
 using Pattern.Press.Nets;
 using Pattern.Press.Plans.Scoring;
+using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Blocks;
 
 namespace Pattern.Press.Booklets.Composing.Parts;
@@ -13,7 +16,7 @@ internal static class ScoringPart
     public static FlowPart? Compose(BookletContext context, ValueText values, IFigureWords words)
     {
         var phrases = context.Phrases;
-        var pieces = context.Primary.Kit.Parts.Where(part => part.Kind == PartKind.Piece && part.Piece.Folds.Count > 0).Select(part => part.Piece).ToList();
+        var pieces = context.Primary.Kit.Parts.Where(part => part.Kind == PartKind.Piece && (part.Piece.Folds.Count > 0 || part.Piece.Waste.Count > 0)).Select(part => part.Piece).ToList();
         if (pieces.Count == 0)
             return null;
         return new FlowPart(
@@ -21,17 +24,18 @@ internal static class ScoringPart
                 Words.Heading(1, phrases["scoring.title"], "scoring"),
                 Words.Phrase(phrases, "scoring.lead", ParagraphKind.Lead),
                 Words.Phrase(phrases, "scoring.how"),
-                .. pieces.Select(piece => Piece(context, values, words, piece)),
+                .. pieces.SelectMany(piece => Piece(context, values, words, piece)),
             ])
         { Title = phrases["scoring.title"] };
     }
 
-    private static KeepTogetherBlock Piece(BookletContext context, ValueText values, IFigureWords words, Piece piece)
+    private static IEnumerable<Block> Piece(BookletContext context, ValueText values, IFigureWords words, Piece piece)
     {
         var phrases = context.Phrases;
         var other = context.Secondary.Kit.Parts.First(part => part.Piece.Id == piece.Id).Piece;
         var (here, there) = (context.Primary.Kit.Ruler, context.Secondary.Kit.Ruler);
-        var alike = ScheduleShape.IsAlike(ScoreSchedule.For(piece), ScoreSchedule.For(other));
+        var schedule = ScoreSchedule.For(piece);
+        var alike = ScheduleShape.IsAlike(schedule, ScoreSchedule.For(other));
         var text = new List<Block> { Numbered(new ScoringWords(phrases, values, here).Of(piece, alike ? other : null)) };
         if (!alike)
         {
@@ -51,11 +55,37 @@ internal static class ScoringPart
             Parts = context.Primary.Kit.Parts,
             Words = words,
         };
-        return new KeepTogetherBlock(
+        var figure = new FigureBlock(drawing, AlternativeText.Of(drawing), []);
+        if (!schedule.IsByPoints)
+            return [new KeepTogetherBlock([Words.Subheading(2, piece.Name), new BesideBlock(text, figure) { FigureFirst = true }])];
+        var points = new List<Block> { PointTable(phrases, values, schedule, alike ? ScoreSchedule.For(other) : null, here) };
+        if (!alike)
+            points.Add(PointTable(phrases, values, ScoreSchedule.For(other), null, there));
+        return
         [
-            Words.Subheading(2, piece.Name),
-            new BesideBlock(text, new FigureBlock(drawing, AlternativeText.Of(drawing), [])) { FigureFirst = true },
-        ]);
+            new KeepTogetherBlock([Words.Subheading(2, piece.Name), Words.Phrase(phrases, "scoring.by_points.how"), figure]),
+            .. text.Take(1),
+            points[0],
+            .. text.Skip(1),
+            .. points.Skip(1),
+        ];
+    }
+
+    /// <summary>Every lettered corner with its place on the sheet.</summary>
+    internal static TableBlock PointTable(PhraseBook phrases, ValueText values, ScoreSchedule here, ScoreSchedule? there, Ruler ruler)
+    {
+        TableCell Place(Length length, Length? other) => new(values.Both(new LengthValue(length), other is { } same ? new LengthValue(same) : null, ruler));
+        string[] heads = ["scoring.by_points.point", "scoring.by_points.left", "scoring.by_points.top"];
+        TableCell[] Cells(int i) => i < here.Points.Count
+            ? [Words.Head(here.Points[i].Letter), Place(here.Points[i].FromLeft, there?.Points[i].FromLeft), Place(here.Points[i].FromTop, there?.Points[i].FromTop)]
+            : [Words.Cell(""), Words.Cell(""), Words.Cell("")];
+
+        // Two halves side by side.
+        var half = (here.Points.Count + 1) / 2;
+        return new TableBlock(
+            [ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Right, ColumnAlignment.Left, ColumnAlignment.Right, ColumnAlignment.Right],
+            [new TableRow([.. heads.Concat(heads).Select(head => Words.Head(phrases[head]))])],
+            [.. Enumerable.Range(0, half).Select(i => new TableRow([.. Cells(i), .. Cells(half + i)]))]);
     }
 
     private static ListBlock Numbered(IReadOnlyList<IReadOnlyList<Inline>> actions) =>

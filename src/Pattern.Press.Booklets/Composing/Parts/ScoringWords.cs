@@ -1,4 +1,3 @@
-using System.Globalization;
 using Pattern.Press.Booklets.Phrases;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
@@ -24,12 +23,10 @@ internal sealed class ScoringWords(PhraseBook phrases, ValueText values, Ruler r
         return
         [
             .. here.Turns.SelectMany((turn, i) => Turn(turn, there?.Turns[i], isFirst: i == 0)),
-            .. Points(here, there),
+            .. here.IsByPoints ? [] : Points(here, there),
             .. Slanted(here),
-            .. Curved(piece),
             .. Rectangles(here, there),
-            .. Trims(piece, here.CuttingAway, other, there?.CuttingAway),
-            .. Slits(here.CuttingAway, there?.CuttingAway),
+            .. new CutWords(phrases, values, ruler).Of(here.CuttingAway, there?.CuttingAway),
         ];
     }
 
@@ -80,18 +77,12 @@ internal sealed class ScoringWords(PhraseBook phrases, ValueText values, Ruler r
 
     private IEnumerable<IReadOnlyList<Inline>> Slanted(ScoreSchedule here)
     {
-        if (here.Slanted.Count == 0)
-            yield break;
-        var joins = here.Slanted.Select(score => phrases.Format("scoring.join", ("from", score.From), ("to", score.To))).ToArray();
-        yield return phrases.Inlines("scoring.slanted", ("joins", Words.Plain(phrases.Join(joins))));
-    }
-
-    // A curve has no marks on a ruler: it is taken from the template.
-    private IEnumerable<IReadOnlyList<Inline>> Curved(Piece piece)
-    {
-        var count = piece.Folds.Count(fold => fold.Line.IsArc);
-        if (count > 0)
-            yield return Words.Plain(phrases.Plural("scoring.curved", count));
+        var straight = here.Slanted.Where(score => score.Through is null).Select(score => phrases.Format("scoring.join", ("from", score.From), ("to", score.To))).ToArray();
+        if (straight.Length > 0)
+            yield return phrases.Inlines("scoring.slanted", ("joins", Words.Plain(phrases.Join(straight))));
+        var curved = here.Slanted.Where(score => score.Through is not null).Select(score => phrases.Format("scoring.join_curve", ("from", score.From), ("through", score.Through!), ("to", score.To))).ToArray();
+        if (curved.Length > 0)
+            yield return phrases.Inlines("scoring.curves", ("joins", Words.Plain(phrases.Join(curved))));
     }
 
     private IEnumerable<IReadOnlyList<Inline>> Rectangles(ScoreSchedule here, ScoreSchedule? there)
@@ -108,84 +99,8 @@ internal sealed class ScoringWords(PhraseBook phrases, ValueText values, Ruler r
             rest = [.. all.Where(r => r.Here.Corner is null)];
         }
 
-        bool AtSide(WasteRectangle r) => r.Left == Length.Zero || r.Right == here.Sheet.Width;
-        bool AtEnd(WasteRectangle r) => r.Top == Length.Zero || r.Bottom == here.Sheet.Height;
-        foreach (var group in rest.Where(r => AtSide(r.Here)).GroupBy(r => (r.Here.Top, r.Here.Bottom)))
-        {
-            foreach (var alike in group.GroupBy(r => r.Here.Size.Width))
-            {
-                var first = alike.First();
-                var edges = alike.Count() > 1 ? phrases["scoring.edges.sides"]
-                    : first.Here.Left == Length.Zero ? phrases["scoring.edges.left"]
-                    : phrases["scoring.edges.right"];
-                yield return phrases.Inlines(
-                    "scoring.cut.side",
-                    ("span", Both([first.Here.Top, first.Here.Bottom], first.There is { } r ? [r.Top, r.Bottom] : null)),
-                    ("deep", Both(first.Here.Size.Width, first.There?.Size.Width)),
-                    ("edges", Words.Plain(edges)));
-            }
-        }
-
-        foreach (var group in rest.Where(r => !AtSide(r.Here) && AtEnd(r.Here)).GroupBy(r => (r.Here.Left, r.Here.Right)))
-        {
-            foreach (var alike in group.GroupBy(r => r.Here.Size.Height))
-            {
-                var first = alike.First();
-                var edges = alike.Count() > 1 ? phrases["scoring.edges.ends"]
-                    : first.Here.Top == Length.Zero ? phrases["scoring.edges.top"]
-                    : phrases["scoring.edges.bottom"];
-                yield return phrases.Inlines(
-                    "scoring.cut.end",
-                    ("span", Both([first.Here.Left, first.Here.Right], first.There is { } r ? [r.Left, r.Right] : null)),
-                    ("deep", Both(first.Here.Size.Height, first.There?.Size.Height)),
-                    ("edges", Words.Plain(edges)));
-            }
-        }
-
-        foreach (var (r, other) in rest.Where(r => !AtSide(r.Here) && !AtEnd(r.Here)))
-        {
-            yield return phrases.Inlines(
-                "scoring.cut.window",
-                ("left", Both([r.Left, r.Right], other is null ? null : [other.Left, other.Right])),
-                ("top", Both([r.Top, r.Bottom], other is null ? null : [other.Top, other.Bottom])));
-        }
-    }
-
-    private IEnumerable<IReadOnlyList<Inline>> Trims(Piece piece, CuttingAway here, Piece? other, CuttingAway? there)
-    {
-        var all = here.Trims.Select((trim, i) => (Here: Snip.Of(piece, trim, ruler), There: there is null ? null : Snip.Of(other!, there.Trims[i], values.Other(ruler))));
-        foreach (var alike in all.Where(trim => IsSimple(trim.Here)).GroupBy(trim => trim))
-        {
-            var (trim, same) = alike.Key;
-            var panels = phrases.Join([.. trim.Kinds]);
-            var from = Words.Plain(alike.Count() == 1
-                ? panels
-                : phrases.Format("scoring.trim.from", ("panel", panels), ("count", alike.Count().ToString(CultureInfo.InvariantCulture))));
-            yield return trim.Kind == SnipKind.Corner
-                ? phrases.Inlines("scoring.trim.corner", ("from", from), ("short", Both(trim.Short, same?.Short)), ("long", Both(trim.Long, same?.Long)))
-                : phrases.Inlines("scoring.trim.strip", ("from", from), ("short", Both(trim.Short, same?.Short)), ("long", Both(trim.Long, same?.Long)));
-        }
-
-        // What no two numbers describe is cut by eye, in one go all the way round.
-        if (all.Any(trim => !IsSimple(trim.Here)))
-            yield return phrases.Inlines("scoring.trim.outline");
-
-        static bool IsSimple(Snip trim) => trim.Kind is SnipKind.Corner or SnipKind.Strip;
-    }
-
-    private IEnumerable<IReadOnlyList<Inline>> Slits(CuttingAway here, CuttingAway? there)
-    {
-        for (var i = 0; i < here.Slits.Count; i++)
-        {
-            var (slit, other) = (here.Slits[i], there?.Slits[i]);
-            Length X(Point point) => Length.FromMillimetres(point.X);
-            Length Y(Point point) => Length.FromMillimetres(point.Y);
-            yield return phrases.Inlines(
-                "scoring.slit",
-                ("panels", Words.Plain(phrases.Join([.. slit.Panels]))),
-                ("left", Both([X(slit.From), X(slit.To)], other is null ? null : [X(other.From), X(other.To)])),
-                ("top", Both([Y(slit.From), Y(slit.To)], other is null ? null : [Y(other.From), Y(other.To)])));
-        }
+        foreach (var said in new RectangleWords(phrases, values, ruler, here.Sheet).Of(rest))
+            yield return said;
     }
 
     private IReadOnlyList<Inline> Both(Length here, Length? there) =>

@@ -40,11 +40,11 @@ internal sealed class SheetsPart
     {
         var needs = _context.Materials.Primary.Stocks;
         var figures = needs.SelectMany(need => need.Plan.Layouts.Select(layout => (Need: need, layout.Sheet, layout.Count))).ToList();
-        var distances = figures.Select(figure => OtherColumn.Distances(figure.Sheet, wanted => _otherSizes[wanted.Part!.Piece.Id])).ToList();
+        var others = figures.Select(figure => OtherColumn.Of(figure.Sheet, wanted => _otherSizes[wanted.Part!.Piece.Id])).ToList();
         var how = new List<Inline>(_phrases.Inlines("sheets.how"));
-        if (distances.Exists(found => found is not null))
+        if (others.Exists(found => found is not null))
             Add(how, _phrases.Inlines("sheets.other_fits"));
-        if (distances.Exists(found => found is null))
+        if (others.Exists(found => found is null))
         {
             var system = _context.Source.Primary == UnitSystem.Metric ? "system.metric_word" : "system.imperial_word";
             var sheets = _context.Materials.Secondary.Stocks.Sum(need => need.Sheets).ToString(CultureInfo.InvariantCulture);
@@ -53,20 +53,25 @@ internal sealed class SheetsPart
 
         if (needs.Any(need => need.Stock.Grain is not null))
             Add(how, _phrases.Inlines("sheets.grain"));
-        var blocks = new List<Block>
-        {
+        var drawn = figures.Select((figure, i) => Figure(figure.Need, figure.Sheet, figure.Count, others[i])).ToList();
+        var rows = new List<Block>();
+        for (var i = 0; i < drawn.Count; i += 2)
+            rows.Add(i + 1 < drawn.Count ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : drawn[i] with { Width = FigureWidth.Small });
+
+        List<Block> first =
+        [
             Words.Heading(1, _phrases["sheets.title"], "sheets"),
             Words.Paragraph(_phrases.Plural("sheets.lead", _context.Source.Kits), ParagraphKind.Lead),
             new ParagraphBlock(how),
             new ParagraphBlock(Key()),
-        };
-        var drawn = figures.Select((figure, i) => Figure(figure.Need, figure.Sheet, figure.Count, distances[i])).ToList();
-        for (var i = 0; i < drawn.Count; i += 2)
-            blocks.Add(i + 1 < drawn.Count ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : drawn[i] with { Width = FigureWidth.Small });
-        // A class has its sheets on pages of their own; a maker's go below the part before, as a whole, if they fit there.
+            .. rows.Take(1),
+        ];
+
+        // A class has its sheets on pages of their own, the first drawings with the words that explain them; a maker's go below
+        // the part before, as a whole, if they fit there.
         return _context.IsForSeveral
-            ? new FlowPart(blocks) { Title = _phrases["sheets.title"] }
-            : new FlowPart([new KeepTogetherBlock(blocks)], FlowsOn: true) { Title = _phrases["sheets.title"] };
+            ? new FlowPart([new KeepTogetherBlock(first), .. rows.Skip(1)]) { Title = _phrases["sheets.title"] }
+            : new FlowPart([new KeepTogetherBlock([.. first, .. rows.Skip(1)])], FlowsOn: true) { Title = _phrases["sheets.title"] };
     }
 
     private static void Add(List<Inline> inlines, IReadOnlyList<Inline> more)
@@ -90,17 +95,27 @@ internal sealed class SheetsPart
         return key;
     }
 
-    private FigureBlock Figure(StockNeed need, PlannedSheet sheet, int count, IReadOnlyList<Length>? other)
+    private FigureBlock Figure(StockNeed need, PlannedSheet sheet, int count, OtherColumn? other)
     {
         var drawing = new SheetPlanDrawing(sheet, need.Plan.Sheet, wanted => _letters[wanted.Part!.Piece.Id], need.Stock.Grain is not null);
         var stock = Words.Plain(need.Stock.Name);
         var caption = new List<Inline>(count == 1
             ? _phrases.Inlines("sheets.caption.one", ("stock", stock))
             : _phrases.Inlines("sheets.caption.other", ("stock", stock), ("count", Words.Plain(count.ToString(CultureInfo.InvariantCulture)))));
-        Add(caption, _phrases.Inlines("sheets.cuts", ("cuts", Cuts(sheet, other))));
-        var offcuts = sheet.Offcuts.Where(offcut => offcut.Size.Shorter >= NarrowestOffcut).Take(3).ToList();
+        Add(caption, _phrases.Inlines("sheets.cuts", ("cuts", Cuts(sheet, other?.Distances))));
+        // Offcuts alike are said once; the three largest sizes are worth a word.
+        var offcuts = sheet.Offcuts
+            .Select((offcut, i) => (Here: Down(offcut.Size, Ruler), There: other is null ? null : Down(other.Offcuts[i], _values.Other(Ruler))))
+            .Where(offcut => offcut.Here.Size.Shorter >= NarrowestOffcut)
+            .GroupBy(offcut => offcut)
+            .Take(3)
+            .Select(alike => (Both: _values.Both(alike.Key.Here, alike.Key.There), Count: alike.Count()))
+            .Select(alike => alike.Count == 1
+                ? alike.Both
+                : _phrases.Inlines("sheets.left_over_alike", ("count", Words.Plain(alike.Count.ToString(CultureInfo.InvariantCulture))), ("size", alike.Both)))
+            .ToList();
         if (offcuts.Count > 0)
-            Add(caption, _phrases.Inlines("sheets.left_over", ("offcuts", Joined([.. offcuts.Select(offcut => _values.One(new SizeValue(offcut.Size), Ruler))]))));
+            Add(caption, _phrases.Inlines("sheets.left_over", ("offcuts", Joined(offcuts))));
         var alternative = _phrases.Format(
             "sheets.alternative",
             ("stock", need.Stock.Name),
@@ -109,6 +124,9 @@ internal sealed class SheetsPart
             ("cuts", sheet.Operations.Count.ToString(CultureInfo.InvariantCulture)));
         return new FigureBlock(drawing, alternative, caption);
     }
+
+    // On the ruler, and never more than there is.
+    private static SizeValue Down(Size size, Ruler ruler) => new(new Size(ruler.Round(size.Width, Rounding.Down), ruler.Round(size.Height, Rounding.Down)));
 
     private List<Inline> Cuts(PlannedSheet sheet, IReadOnlyList<Length>? other) => Joined([.. sheet.Operations.Select((operation, i) =>
     {

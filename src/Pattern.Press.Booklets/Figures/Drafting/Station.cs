@@ -102,6 +102,6 @@ internal sealed class Stations(Piece piece, Ruler ruler, Piece? other, Ruler? ot
 
     private Station Make(Length length, Length? second) => new(
         length.Millimetres,
-        words.Number(LengthFormat.Format(length, ruler)),
-        second is { } there && otherRuler is not null ? words.Number(LengthFormat.Format(there, otherRuler)) : null);
+        words.Number(LengthFormat.Format(ruler.Judged(length), ruler)),
+        second is { } there && otherRuler is not null ? words.Number(LengthFormat.Format(otherRuler.Judged(there), otherRuler)) : null);
 }
