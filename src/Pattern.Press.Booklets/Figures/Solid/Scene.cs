@@ -191,6 +191,10 @@ public sealed class Scene
                 done = end;
                 if (pose.Strips.Rulings.Contains(fold))
                     continue;
+
+                // A gusset behind the panel beside it takes the line of its fold along; where it was, it would shine through.
+                if (fold.Direction == FoldDirection.Mountain && panel.Panel.Role != PanelRole.Gusset && IsGusset(fold) && IsApart(fold))
+                    continue;
                 if (fold.Parent == panel.Panel.Name || pose.Panel(fold.Parent).At(fold.From).DistanceTo(panel.At(fold.From)) > Same)
                     yield return (At(start), At(end), LineKind.Fold);
             }
@@ -199,6 +203,10 @@ public sealed class Scene
                 yield return (At(done), At(length), LineKind.Cut);
 
             Vector3d At(double distance) => panel.At(edge.At(distance / length));
+
+            bool IsGusset(Fold fold) => pose.Panel(fold.Parent).Panel.Role == PanelRole.Gusset || pose.Panel(fold.Child).Panel.Role == PanelRole.Gusset;
+
+            bool IsApart(Fold fold) => pose.Panel(fold.Parent).At(fold.From).DistanceTo(pose.Panel(fold.Child).At(fold.From)) > Same;
         }
     }
 }

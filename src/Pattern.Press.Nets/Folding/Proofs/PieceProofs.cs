@@ -6,6 +6,12 @@ public static class PieceProofs
     /// <summary>The widest gap a loop may have, as a part of the sheet's longer side.</summary>
     public const double WidestGap = 1e-9;
 
+    /// <summary>
+    /// How deep, in cards, two flaps may come into each other that both lie on something: each leaves its own fold by a card,
+    /// and where the folds meet in one point the tips are that much in each other. Anything else may by one card.
+    /// </summary>
+    private const double FlapsOnFlaps = 1.5;
+
     /// <summary>How many positions between flat and finished are tried where everything moves together.</summary>
     public const int Positions = 9;
 
@@ -32,7 +38,7 @@ public static class PieceProofs
         var proofs = new List<FoldingProof>
         {
             Closes(FoldingProofKind.ClosesFinished, [finished], gapLimit),
-            Passes(FoldingProofKind.NothingPassesFinished, piece, [[.. stacked ?? Layers.Apart(finished, caliper).Panels]], caliper),
+            Passes(FoldingProofKind.NothingPassesFinished, piece, [[.. stacked ?? Layers.Apart(finished, caliper).Panels]], caliper, FlapsOf(finished)),
         };
 
         // Loops hold their panels on the one way there is; elsewhere folds are made one after the other. What bends and
@@ -112,11 +118,18 @@ public static class PieceProofs
         }
     }
 
-    private static FoldingProof Passes(FoldingProofKind kind, Piece piece, IEnumerable<IEnumerable<PosedPanel>> poses, double allowed)
+    // Tabs and gussets, which come to lie on other panels.
+    private static HashSet<string> FlapsOf(Pose pose) =>
+        [.. pose.Panels.Where(panel => panel.Panel.Role != PanelRole.Panel).Select(panel => panel.Panel.Name)];
+
+    private static FoldingProof Passes(FoldingProofKind kind, Piece piece, IEnumerable<IEnumerable<PosedPanel>> poses, double allowed, HashSet<string>? flaps = null)
     {
-        var limit = allowed + Crossings.Tolerance;
-        var deepest = poses.SelectMany(Crossings.Of).MaxBy(crossing => crossing.Depth);
+        var deepest = poses.SelectMany(Crossings.Of).MaxBy(crossing => crossing.Depth / Limit(crossing));
+        var limit = deepest is null ? allowed + Crossings.Tolerance : Limit(deepest);
         var holds = deepest is null || deepest.Depth <= limit;
         return new(kind, piece.Id, deepest?.Depth ?? 0, limit, holds, holds ? [] : [deepest!.First, deepest.Second]);
+
+        double Limit(Crossing crossing) =>
+            ((flaps is not null && flaps.Contains(crossing.First) && flaps.Contains(crossing.Second) ? FlapsOnFlaps : 1) * allowed) + Crossings.Tolerance;
     }
 }
