@@ -57,7 +57,7 @@ internal static class ScoringPart
         };
         var figure = new FigureBlock(drawing, AlternativeText.Of(drawing), []);
         if (!schedule.IsByPoints)
-            return [new KeepTogetherBlock([Words.Subheading(2, piece.Name), new BesideBlock(text, figure)])];
+            return [new KeepTogetherBlock([Words.Subheading(2, piece.Name), new BesideBlock(text, figure) { FigureFirst = true }])];
         var points = new List<Block> { PointTable(phrases, values, schedule, alike ? ScoreSchedule.For(other) : null, here) };
         if (!alike)
             points.Add(PointTable(phrases, values, ScoreSchedule.For(other), null, there));

@@ -71,8 +71,8 @@ internal sealed class SheetsPart
             ]),
         };
         blocks.AddRange(rows.Skip(1));
-        // A small plan begins below what comes before.
-        return new FlowPart(blocks, FlowsOn: true) { Title = _phrases["sheets.title"] };
+        // A class has its sheets on pages of their own; a maker's go below the part before, if they fit there.
+        return new FlowPart(blocks, FlowsOn: !_context.IsForSeveral) { Title = _phrases["sheets.title"] };
     }
 
     private static void Add(List<Inline> inlines, IReadOnlyList<Inline> more)
