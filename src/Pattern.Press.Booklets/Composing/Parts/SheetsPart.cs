@@ -58,20 +58,21 @@ internal sealed class SheetsPart
         for (var i = 0; i < drawn.Count; i += 2)
             rows.Add(i + 1 < drawn.Count ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : drawn[i] with { Width = FigureWidth.Small });
 
-        List<Block> first =
-        [
-            Words.Heading(1, _phrases["sheets.title"], "sheets"),
-            Words.Paragraph(_phrases.Plural("sheets.lead", _context.Source.Kits), ParagraphKind.Lead),
-            new ParagraphBlock(how),
-            new ParagraphBlock(Key()),
-            .. rows.Take(1),
-        ];
-
-        // A class has its sheets on pages of their own, the first drawings with the words that explain them; a maker's go below
-        // the part before, as a whole, if they fit there.
-        return _context.IsForSeveral
-            ? new FlowPart([new KeepTogetherBlock(first), .. rows.Skip(1)]) { Title = _phrases["sheets.title"] }
-            : new FlowPart([new KeepTogetherBlock([.. first, .. rows.Skip(1)])], FlowsOn: true) { Title = _phrases["sheets.title"] };
+        // The first drawings stand with the words that explain them.
+        var blocks = new List<Block>
+        {
+            new KeepTogetherBlock(
+            [
+                Words.Heading(1, _phrases["sheets.title"], "sheets"),
+                Words.Paragraph(_phrases.Plural("sheets.lead", _context.Source.Kits), ParagraphKind.Lead),
+                new ParagraphBlock(how),
+                new ParagraphBlock(Key()),
+                .. rows.Take(1),
+            ]),
+        };
+        blocks.AddRange(rows.Skip(1));
+        // A class has its sheets on pages of their own; a maker's go below the part before, if they fit there.
+        return new FlowPart(blocks, FlowsOn: !_context.IsForSeveral) { Title = _phrases["sheets.title"] };
     }
 
     private static void Add(List<Inline> inlines, IReadOnlyList<Inline> more)
