@@ -51,16 +51,16 @@ public sealed class Catalogue
     {
         ArgumentNullException.ThrowIfNull(problems);
         if (Ids.Contains(id, StringComparer.Ordinal))
-            return ReadFile(Path.Combine(_folder, id + Extension), problems);
+            return Read(Path.Combine(_folder, id + Extension), problems);
         problems.Error(place, $"There is no structure “{id}”.", Spelling.Advice(id, Ids));
         return null;
     }
 
     /// <summary>Reads every structure; those with problems are left out after noting the problems.</summary>
     public IReadOnlyList<Structure> All(Problems problems) =>
-        [.. Ids.Select(id => ReadFile(Path.Combine(_folder, id + Extension), problems)).OfType<Structure>()];
+        [.. Ids.Select(id => Read(Path.Combine(_folder, id + Extension), problems)).OfType<Structure>()];
 
-    /// <summary>Reads one structure file, in a catalogue or beside a booklet.</summary>
+    /// <summary>Reads a maker's own structure file, and tries it.</summary>
     /// <param name="path">The file; its name without <c>.yaml</c> becomes the structure's id.</param>
     /// <param name="problems">Where problems go.</param>
     /// <returns>The structure, or null after a problem.</returns>
@@ -68,6 +68,11 @@ public sealed class Catalogue
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(problems);
+        return Tried(Read(path, problems), problems);
+    }
+
+    private static Structure? Read(string path, Problems problems)
+    {
         var file = Path.GetFileName(path);
         try
         {
@@ -78,7 +83,7 @@ public sealed class Catalogue
                 return null;
             }
 
-            return ReadText(File.ReadAllText(path), Path.GetFileNameWithoutExtension(path), file, problems);
+            return StructureReader.Read(File.ReadAllText(path), Path.GetFileNameWithoutExtension(path), file, problems);
         }
         catch (Exception broken) when (broken is IOException or UnauthorizedAccessException)
         {
@@ -87,7 +92,7 @@ public sealed class Catalogue
         }
     }
 
-    /// <summary>Reads a structure from the text of its file.</summary>
+    /// <summary>Reads a maker's own structure from the text of its file, and tries it.</summary>
     /// <param name="text">The text.</param>
     /// <param name="id">The structure's id.</param>
     /// <param name="file">The file's name, for problems.</param>
@@ -97,6 +102,15 @@ public sealed class Catalogue
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(problems);
-        return StructureReader.Read(text, id, file, problems);
+        return Tried(StructureReader.Read(text, id, file, problems), problems);
+    }
+
+    private static Structure? Tried(Structure? structure, Problems problems)
+    {
+        var found = new Problems();
+        structure?.Try(found);
+        foreach (var problem in found.All)
+            problems.Add(problem);
+        return found.HasErrors ? null : structure;
     }
 }

@@ -50,6 +50,9 @@ public sealed class Structure
     /// <summary>The shapes of item it takes.</summary>
     public IReadOnlyList<ItemShape> Takes => Definition.Takes;
 
+    /// <summary>Items to show it or try it with: the example that its file names, else usual ones of the shapes it takes.</summary>
+    public IReadOnlyList<Item> Examples => Definition.Example is { } example ? [example] : UsualItems.For(Takes);
+
     internal StructureDefinition Definition { get; }
 
     internal IReadOnlyList<StockDefinition> StockDefinitions => _stocks;
@@ -67,6 +70,18 @@ public sealed class Structure
         ArgumentNullException.ThrowIfNull(value);
         ArgumentNullException.ThrowIfNull(problems);
         return GivenReader.Read(this, name, place, value, problems);
+    }
+
+    /// <summary>
+    /// Tries it: with its usual values and each of its words its pieces can be built, its example fits, and no length that
+    /// is cut or scored comes out below nothing at the corners of what may be set. A maker's own file is tried whenever it
+    /// is read; the catalogue's are when they are tested, which saves every booklet the time.
+    /// </summary>
+    /// <param name="problems">Where everything that is wrong goes, at its place in the file.</param>
+    public void Try(Problems problems)
+    {
+        ArgumentNullException.ThrowIfNull(problems);
+        Trial.Try(this, problems);
     }
 
     /// <summary>Fits the structure to an item, or to sizes given outright, on one ruler.</summary>

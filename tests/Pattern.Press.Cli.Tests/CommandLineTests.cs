@@ -28,7 +28,7 @@ public sealed class CommandLineTests
     [InlineData("build", "FOLDER", "--paper", "330x483mm", "--printer-margin", "--lap", "--only", "templates", "--copies", "--grey", "--force", "--out", "--theme", "--svg")]
     [InlineData("check", "FOLDER", "--paper", "--printer-margin", "--lap", "--force")]
     [InlineData("preview", "FOLDER", "--page", "--width", "--paper", "--theme", "--out")]
-    [InlineData("structures", "ID")]
+    [InlineData("structures", "ID", "--pdf", "--paper", "--theme")]
     public void Help_of_a_command_names_what_it_takes(string command, params string[] takes)
     {
         var (code, output, _) = Run(command, "--help");

@@ -69,7 +69,7 @@ internal sealed class Composer
     // Without a name are parts that cannot be left out.
     private IEnumerable<(BookletPart? Part, Func<MakersWords, Problems, BookPart?>? OnAny, Func<PaperSize, MakersWords, Problems, BookPart?>? OnPaper)> Parts()
     {
-        yield return (BookletPart.Cover, null, (paper, _, _) => new CoverPage(On(paper), _values, _solid).Compose(paper.Size.Width.Millimetres, paper.Size.Height.Millimetres));
+        yield return (BookletPart.Cover, null, (paper, _, problems) => new CoverPage(On(paper), _values, _solid, paper, problems).Compose(paper.Size.Width.Millimetres, paper.Size.Height.Millimetres));
         yield return (null, (_, problems) => IntroductionPart.Compose(_context, _bindings, _options, problems), null);
         yield return (BookletPart.Before, null, (paper, words, _) => BeforePart.Compose(_context, _values, words, paper));
         yield return (BookletPart.Materials, (words, _) => MaterialsPart.Compose(_context, _values, words), null);

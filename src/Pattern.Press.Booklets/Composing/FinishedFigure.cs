@@ -1,42 +1,49 @@
 using System.Collections.Concurrent;
 using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Booklets.Figures.Solid;
+using Pattern.Press.Booklets.Phrases;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
+using Pattern.Press.Structures.Fitting;
 
 namespace Pattern.Press.Booklets.Composing;
 
 /// <summary>Drawings of things that stand in space, folded from the primary fit, with their words.</summary>
-internal sealed class FinishedFigure(BookletContext context, ValueText values)
+internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, ValueText values)
 {
     // The cover of every paper and some steps show the same thing.
     private readonly ConcurrentDictionary<FinishedShow, Lazy<FinishedDrawing>> _finished = new();
 
+    public FinishedFigure(BookletContext context, ValueText values)
+        : this(context.Primary.Kit, context.Source.Item, context.Phrases, values)
+    {
+    }
+
     /// <summary>The finished thing, open in front and closed behind.</summary>
     public FinishedDrawing Finished(FinishedShow show = FinishedShow.Both) =>
-        _finished.GetOrAdd(show, show => new(() => new FinishedDrawing(context.Primary.Kit, context.Source.Item, show))).Value;
+        _finished.GetOrAdd(show, show => new(() => new FinishedDrawing(kit, goesIn, show))).Value;
 
     /// <summary>The moment when a part goes on or in; null when it goes nowhere.</summary>
-    public SolidDrawing? Inserting(string part) => FinishedDrawing.Inserting(context.Primary.Kit, context.Source.Item, part);
+    public SolidDrawing? Inserting(string part) => FinishedDrawing.Inserting(kit, goesIn, part);
 
     /// <summary>What that shows.</summary>
     public string DescribeInserting(string part)
     {
-        var assembly = context.Primary.Kit.Assembly;
+        var assembly = kit.Assembly;
         var entry = assembly.Find(part)!;
         var values = new[] { ("piece", Name(part)), ("other", Name(entry.To!)) };
         return entry.Goes switch
         {
-            GoesWhere.Over => context.Phrases.Format("alternative.goes_over", values),
-            GoesWhere.Around => context.Phrases.Format("alternative.goes_around", values),
-            GoesWhere.On => context.Phrases.Format("alternative.goes_on", values),
-            _ => context.Phrases.Format("alternative.goes_inside", values),
+            GoesWhere.Over => phrases.Format("alternative.goes_over", values),
+            GoesWhere.Around => phrases.Format("alternative.goes_around", values),
+            GoesWhere.On => phrases.Format("alternative.goes_on", values),
+            _ => phrases.Format("alternative.goes_inside", values),
         };
     }
 
     private string Name(string part) => part == Assembly.Item
-        ? context.Source.Item?.Name ?? ""
-        : (context.Primary.Kit.Parts.FirstOrDefault(one => one.Piece.Id == part)?.Piece.Name ?? part).ToLowerInvariant();
+        ? goesIn?.Name ?? ""
+        : (kit.Parts.FirstOrDefault(one => one.Piece.Id == part)?.Piece.Name ?? part).ToLowerInvariant();
 
     /// <summary>What the drawing of the finished thing shows.</summary>
     public string Describe(FinishedDrawing drawing)
@@ -46,37 +53,37 @@ internal sealed class FinishedFigure(BookletContext context, ValueText values)
         switch (facts.Show)
         {
             case FinishedShow.Closed:
-                return context.Phrases.Format("alternative.closed", ("width", width), ("depth", depth), ("height", height));
+                return phrases.Format("alternative.closed", ("width", width), ("depth", depth), ("height", height));
             case FinishedShow.Apart:
-                return context.Phrases.Format("alternative.exploded", ("pieces", context.Phrases.Join([.. facts.Pieces.Select(Name)])));
+                return phrases.Format("alternative.exploded", ("pieces", phrases.Join([.. facts.Pieces.Select(Name)])));
             case FinishedShow.Open or FinishedShow.Opened:
                 return facts.Item is { } inside
-                    ? context.Phrases.Format("alternative.open_with_item", ("item", inside.Name), ("width", width), ("depth", depth), ("height", height))
-                    : context.Phrases.Format("alternative.open", ("width", width), ("depth", depth), ("height", height));
+                    ? phrases.Format("alternative.open_with_item", ("item", inside.Name), ("width", width), ("depth", depth), ("height", height))
+                    : phrases.Format("alternative.open", ("width", width), ("depth", depth), ("height", height));
         }
 
         return facts.Item is { } item
-            ? context.Phrases.Format("alternative.finished_with_item", ("item", item.Name), ("width", width), ("depth", depth), ("height", height))
-            : context.Phrases.Format("alternative.finished", ("width", width), ("depth", depth), ("height", height));
+            ? phrases.Format("alternative.finished_with_item", ("item", item.Name), ("width", width), ("depth", depth), ("height", height))
+            : phrases.Format("alternative.finished", ("width", width), ("depth", depth), ("height", height));
     }
 
     /// <summary>One piece, folded part of the way or wholly, with its mats once it is finished.</summary>
     public FoldedDrawing Folded(Piece piece, double folded) =>
-        new(piece, folded, upsideDown: FinishedThing.IsTurnedOver(context.Primary.Kit, piece));
+        new(piece, folded, upsideDown: FinishedThing.IsTurnedOver(kit, piece));
 
     /// <summary>The moment when glued seams of a piece are closed; null where no glue holds it to itself.</summary>
-    public GluingDrawing? Gluing(Piece piece, IReadOnlyList<string> kinds) => GluingDrawing.Of(context.Primary.Kit, piece, kinds);
+    public GluingDrawing? Gluing(Piece piece, IReadOnlyList<string> kinds) => GluingDrawing.Of(kit, piece, kinds);
 
     /// <summary>What that shows.</summary>
-    public string Describe(GluingDrawing drawing) => context.Phrases.Format(
-        "alternative.gluing", ("piece", drawing.Piece.Name.ToLowerInvariant()), ("glued", context.Phrases.Join(drawing.Kinds)), ("target", context.Phrases.Join(drawing.Targets)));
+    public string Describe(GluingDrawing drawing) => phrases.Format(
+        "alternative.gluing", ("piece", drawing.Piece.Name.ToLowerInvariant()), ("glued", phrases.Join(drawing.Kinds)), ("target", phrases.Join(drawing.Targets)));
 
     /// <summary>
     /// A piece that has all its mats on the outside, as it is when they go on: folded, its outside up; null for any other.
     /// </summary>
     public FoldedDrawing? WithOutsideMats(Piece piece)
     {
-        var mats = MatPlacing.On(piece, context.Primary.Kit.Parts);
+        var mats = MatPlacing.On(piece, kit.Parts);
         return mats.Count > 0 && mats.All(mat => mat.Side == SheetSide.Away) ? new FoldedDrawing(piece, upsideDown: true, mats: mats, turned: true) : null;
     }
 
@@ -84,7 +91,7 @@ internal sealed class FinishedFigure(BookletContext context, ValueText values)
     public string Describe(FoldedDrawing drawing, IFigureWords words)
     {
         var facts = drawing.Facts;
-        var piece = context.Phrases.Format("alternative.mats_outside", ("piece", facts.Piece.Name.ToLowerInvariant()));
+        var piece = phrases.Format("alternative.mats_outside", ("piece", facts.Piece.Name.ToLowerInvariant()));
         return $"{piece} {AlternativeText.Mats(facts.Mats, words)}";
     }
 
@@ -94,13 +101,13 @@ internal sealed class FinishedFigure(BookletContext context, ValueText values)
         var facts = drawing.Facts;
         var piece = facts.Piece.Name.ToLowerInvariant();
         return facts.Opening < 1
-            ? context.Phrases.Format("alternative.half_folded", ("piece", piece))
-            : context.Phrases.Format("alternative.folded", ("piece", piece), ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)));
+            ? phrases.Format("alternative.half_folded", ("piece", piece))
+            : phrases.Format("alternative.folded", ("piece", piece), ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)));
     }
 
     private string Text(double millimetres)
     {
-        var ruler = context.Primary.Kit.Ruler;
+        var ruler = kit.Ruler;
         return values.Length(ruler.Round(Length.FromMillimetres(millimetres), Rounding.Nearest), ruler);
     }
 }

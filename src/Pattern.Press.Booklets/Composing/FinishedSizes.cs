@@ -13,12 +13,15 @@ internal static class FinishedSizes
     /// Across, deep and high, or the two sides of what lies flat: the sizes that the structure names, otherwise those of the
     /// folded thing to the nearest mark.
     /// </summary>
-    public static IReadOnlyList<Length> Of(BookletContext context, Model model)
+    public static IReadOnlyList<Length> Of(BookletContext context, Model model) => Of(model, context.Source.Item, context.Source.Stocks.Values);
+
+    /// <summary>The same of a fit by itself.</summary>
+    public static IReadOnlyList<Length> Of(Model model, Item? item, IEnumerable<Stock> stocks)
     {
         var (across, deep, high) = (Named(model, "width"), Named(model, "depth"), Named(model, "height"));
         if (across is { } x && high is { } z)
             return deep is { } y ? [x, y, z] : [x, z];
-        var (width, depth, height) = ModelProofs.Outside(model, context.Source.Item, context.Source.Stocks.Values);
+        var (width, depth, height) = ModelProofs.Outside(model, item, stocks);
         var sizes = new[] { width, depth, height }.Select(size => Length.FromMillimetres(size)).ToList();
         var solid = sizes.Where(size => size > Flat).ToList();
         return [.. (solid.Count == 2 ? solid : sizes).Select(size => model.Kit.Ruler.Round(size, Rounding.Nearest))];

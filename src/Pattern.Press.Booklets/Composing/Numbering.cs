@@ -63,6 +63,9 @@ internal sealed class Numbering
                 case KeepTogetherBlock group:
                     Count(group.Content);
                     break;
+                case PageShareBlock share:
+                    Count(share.Content);
+                    break;
                 case ColumnsBlock columns:
                     Count(columns.Content);
                     break;
@@ -107,6 +110,7 @@ internal sealed class Numbering
         CalloutBlock callout => callout with { Content = Fill(callout.Content) },
         QuoteBlock quote => quote with { Content = Fill(quote.Content) },
         KeepTogetherBlock group => group with { Content = Fill(group.Content) },
+        PageShareBlock share => share with { Content = Fill(share.Content) },
         ColumnsBlock columns => columns with { Content = Fill(columns.Content) },
         FigureRowBlock row => row with { Figures = Fill(row.Figures) },
         BesideBlock beside => beside with { Text = Fill(beside.Text), Figure = Fill(beside.Figure) },

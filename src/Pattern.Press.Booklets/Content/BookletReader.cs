@@ -38,9 +38,12 @@ public static partial class BookletReader
         var name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
         var top = new Place(FileName, 1);
 
-        var title = keys.Need("title", "Say what the booklet is called, such as “title: A box for a tea tin”.")?.AsWords(problems);
-        var subtitle = keys.Find("subtitle")?.AsWords(problems);
-        var maker = keys.Find("maker")?.AsWords(problems);
+        var titleKey = keys.Need("title", "Say what the booklet is called, such as “title: A box for a tea tin”.");
+        var title = titleKey?.AsWords(problems);
+        var subtitleKey = keys.Find("subtitle");
+        var subtitle = subtitleKey?.AsWords(problems);
+        var makerKey = keys.Find("maker");
+        var maker = makerKey?.AsWords(problems);
         var date = keys.Find("date") is { } day ? Date(day, problems) : null;
         var language = keys.Find("language");
         var licence = keys.Find("licence")?.AsWords(problems);
@@ -87,8 +90,11 @@ public static partial class BookletReader
             Name = name,
             Folder = folder,
             Title = title ?? name,
+            TitlePlace = titleKey?.Place ?? top,
             Subtitle = subtitle ?? "",
+            SubtitlePlace = subtitleKey?.Place ?? top,
             Maker = maker ?? "",
+            MakerPlace = makerKey?.Place ?? top,
             Date = date,
             Language = (language is null ? null : Language(language, problems)) ?? "en-GB",
             LanguagePlace = language?.Place ?? new Place(FileName),

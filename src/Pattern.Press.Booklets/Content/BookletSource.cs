@@ -22,6 +22,15 @@ public sealed record BookletSource
     /// <summary>Who made it; empty if nobody is named.</summary>
     public string Maker { get; init; } = "";
 
+    /// <summary>Where the title is written.</summary>
+    public Place TitlePlace { get; init; }
+
+    /// <summary>Where the subtitle is written.</summary>
+    public Place SubtitlePlace { get; init; }
+
+    /// <summary>Where the maker is named.</summary>
+    public Place MakerPlace { get; init; }
+
     /// <summary>The date the content gives, or null.</summary>
     public DateOnly? Date { get; init; }
 

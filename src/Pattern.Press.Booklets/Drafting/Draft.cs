@@ -57,7 +57,7 @@ public static class Draft
         text.Append(CultureInfo.InvariantCulture, $"""
             ---
             title: {Quoted(structure.Title)}
-            subtitle: {Quoted($"Made to fit a {item.Name}")}
+            subtitle: {Quoted($"Made to fit {DraftWords.A(item.Name)}")}
             maker: Your name
             licence: Write here what people may do with this booklet and with what they make from it.
             item:
@@ -78,11 +78,11 @@ public static class Draft
         if (model.Kit.Parts.Any(part => part.Piece.GlueAreas.Count > 0 || part.Kind == PartKind.Mat))
             text.Append("  - double-sided tape, 6 mm (1/4 in) wide, or a glue that does not wrinkle paper\n");
         text.Append(item.Shape == ItemShape.Round
-            ? "  - \"a {{item.name}}, no more than {{item.diameter}} across and {{item.height}} tall; measure yours before you cut\"\n"
-            : "  - \"a {{item.name}}, no more than {{item.width}} by {{item.depth}} and {{item.height}} tall; measure yours before you cut\"\n");
+            ? $"  - \"{DraftWords.Article(item.Name)} {{{{item.name}}}}, no more than {{{{item.diameter}}}} across and {{{{item.height}}}} tall; measure yours before you cut\"\n"
+            : $"  - \"{DraftWords.Article(item.Name)} {{{{item.name}}}}, no more than {{{{item.width}}}} by {{{{item.depth}}}} and {{{{item.height}}}} tall; measure yours before you cut\"\n");
         text.Append("cautions:\n  - A craft knife is sharper than it looks. Stand up to cut, keep the steel ruler between the blade and your fingers, and put a cork on the knife when you stop.\n");
         text.Append("---\n\n");
-        text.Append(CultureInfo.InvariantCulture, $"{Suits(structure)} This one is made to fit a {{{{item.name}}}} ");
+        text.Append(CultureInfo.InvariantCulture, $"{Suits(structure)} This one is made to fit {DraftWords.Article(item.Name)} {{{{item.name}}}} ");
         text.Append(item.Shape == ItemShape.Round
             ? "{{item.diameter}} across and {{item.height}} tall.\n\n"
             : "{{item.width}} wide, {{item.depth}} deep and {{item.height}} tall.\n\n");
@@ -90,7 +90,12 @@ public static class Draft
         return text.ToString();
     }
 
-    private static string Suits(Structure structure) => $"For {char.ToLowerInvariant(structure.Suits[0])}{structure.Suits[1..]}";
+    // How an item is measured is for those who choose a structure, not for those who make one.
+    private static string Suits(Structure structure)
+    {
+        var parts = structure.Suits.TrimEnd('.').Split("; ").Where(part => !part.Contains("measured", StringComparison.Ordinal));
+        return $"For {DraftWords.Lower(string.Join("; ", parts))}.";
+    }
 
     private static IEnumerable<string> Tools(Model model)
     {

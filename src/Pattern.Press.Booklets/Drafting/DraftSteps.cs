@@ -10,6 +10,8 @@ namespace Pattern.Press.Booklets.Drafting;
 internal sealed class DraftSteps(Model model, Item item)
 {
     private readonly List<(string Path, string Text)> _steps = [];
+    private bool _saidHowToScore;
+    private bool _saidHowTabsLean;
 
     private IEnumerable<Part> Pieces => model.Kit.Pieces;
 
@@ -74,8 +76,11 @@ internal sealed class DraftSteps(Model model, Item item)
                 text.Append(CultureInfo.InvariantCulture, $"With its left edge against the fence, score from top to bottom at {{{{{piece.Id}.scores_across}}}}.\n\n");
             if (down)
                 text.Append(CultureInfo.InvariantCulture, $"{(across ? "Turn the sheet a quarter, so that its top edge lies against the fence, and score" : "With its top edge against the fence, score")} at {{{{{piece.Id}.scores_down}}}}.\n\n");
-            text.Append(CultureInfo.InvariantCulture, $"Score only as far as the figure shows: a line that ends at a cut goes no further.{each}\n\n");
-            text.Append("::: tip\nScore twice with a light hand rather than once with a heavy one. Where your board has no groove at a mark, make two small\npencil marks, one at each end of the line, and score along a ruler.\n:::\n");
+            text.Append($"{(piece.Waste.Count > 0 ? "Score only as far as the figure shows: a line that ends at a cut goes no further." : "")}{each}".Trim());
+            text.Append("\n\n");
+            if (!_saidHowToScore)
+                text.Append("::: tip\nScore twice with a light hand rather than once with a heavy one. Where your board has no groove at a mark, make two small\npencil marks, one at each end of the line, and score along a ruler.\n:::\n");
+            _saidHowToScore = true;
             Step($"Score the {name}", piece.Id, "scores", 8, ["scoring board or ruler", "bone folder"], text.ToString());
         }
 
@@ -87,10 +92,11 @@ internal sealed class DraftSteps(Model model, Item item)
     {
         var (piece, name) = (part.Piece, Lower(part.Piece.Name));
         var text = new StringBuilder($"Cut away what is shaded in the figure. Cut from the edge of the sheet towards the middle, and stop where the lines meet.{each}\n");
-        if (piece.Panels.Any(panel => panel.Role == PanelRole.Tab))
+        if (piece.Panels.Any(panel => panel.Role == PanelRole.Tab) && !_saidHowTabsLean)
             text.Append("\nThe ends of the tabs lean inwards a little, so that they slip in without catching; the exact angle does not matter.\n");
         if (piece.Cuts.Any(cut => cut.IsArc && cut.Bulge != 0))
             text.Append("\nDraw the curves round a coin or copy them from the full-size template.\n");
+        _saidHowTabsLean |= piece.Panels.Any(panel => panel.Role == PanelRole.Tab);
         Step($"Cut the {name} to shape", piece.Id, "waste", 10, ["scissors or craft knife", "steel ruler", "cutting mat"], text.ToString(),
             "Cut away from the hand that holds the card, and stop short of a corner rather than beyond it.");
     }
@@ -107,7 +113,7 @@ internal sealed class DraftSteps(Model model, Item item)
             text.Append("4. The curved scores are scored through the template, slowly, with the point of the bone folder; a plate of the right size is\n   a good guide.\n");
         var last = piece.Folds.Count == 0 ? 3 : piece.Folds.Any(fold => fold.Bulge != 0) ? 5 : 4;
         text.Append(CultureInfo.InvariantCulture, $"{last}. Cut along the solid lines.{(part.Quantity > 1 ? $" Make {{{{{piece.Id}.quantity}}}} of it." : "")}\n");
-        Step($"Trace, score and cut the {name}", piece.Id, "flat", 20, ["printed template", "pin", "bone folder", "craft knife", "cutting mat"], text.ToString(),
+        Step($"{(piece.Folds.Count > 0 ? "Trace, score" : "Trace")} and cut the {name}", piece.Id, "flat", 20, ["printed template", "pin", "bone folder", "craft knife", "cutting mat"], text.ToString(),
             "On curves turn the card, not the knife, and keep your other hand behind the blade.");
     }
 
@@ -123,11 +129,15 @@ internal sealed class DraftSteps(Model model, Item item)
             text.Append(CultureInfo.InvariantCulture, $"- {many}: for {mat.For}.\n");
         }
 
-        text.Append("\nGlue from the middle outwards and leave the same border of card on all sides.\n");
+        text.Append("\nGlue from the middle outwards and leave the same border of card on all sides.");
+        text.Append(mats.Exists(mat => mat.Side == SheetSide.Away) && mats.Exists(mat => mat.Side == SheetSide.Facing)
+            ? " Turn the card over for the mats that go on the outside.\n"
+            : "\n");
         var first = mats.First(mat => mat.Goes is not null).Goes!;
         foreach (var goes in mats.Select(mat => mat.Goes).OfType<string>().Distinct().Where(goes => goes != first))
             text.Append(Figure(goes, "mats"));
-        Step("Cut the mats and glue them on", first, "mats", 20, ["steel ruler", "craft knife", "cutting mat", "glue"], text.ToString());
+        Step("Cut the mats and glue them on", first, "mats", 20, ["steel ruler", "craft knife", "cutting mat", "glue"], text.ToString(),
+            "Keep the steel ruler between the blade and your fingers, and cut away from the hand that holds the paper.");
     }
 
     private void Fold(Part part)
@@ -138,36 +148,8 @@ internal sealed class DraftSteps(Model model, Item item)
             return;
         var text = new StringBuilder();
         var number = 1;
-        var folds = piece.Folds.Select(fold => (piece.Panel(fold.Child).Kind, fold.Direction, fold.Angle)).Distinct().GroupBy(fold => fold.Kind, StringComparer.Ordinal);
-        if (piece.Folds.Count > 0)
-        {
-            text.Append(CultureInfo.InvariantCulture, $"{number++}. Crease every score first, with the bone folder, and open it again: ");
-            text.Append(Listed(piece.Folds.GroupBy(fold => fold.Direction).Select(group => group.Key == FoldDirection.Valley ? "valley folds towards you" : "mountain folds away from you")));
-            text.Append(".\n");
-        }
-
-        if (bends && piece.Folds.Count == 0)
-            text.Append(CultureInfo.InvariantCulture, $"{number++}. Draw the card over the edge of the table, with its inside up, until it curls by itself. Roll it until the ends overlap.\n");
-        else if (bends)
-            text.Append(CultureInfo.InvariantCulture, $"{number++}. Bow the panels between the curved scores with your hands; do not crease them.\n");
-        foreach (var group in folds.Where(group => Glued(piece, group.Key) is null))
-        {
-            var fold = group.First();
-            text.Append(CultureInfo.InvariantCulture, $"{number++}. Fold {The(piece, group.Key)} {Way(fold.Direction, fold.Angle)}.{Note(piece, group.Key)}\n");
-        }
-
-        foreach (var glue in piece.GlueAreas.Select(area => (piece.Panel(area.Panel).Kind, area.Side)).Distinct())
-        {
-            var side = glue.Side == SheetSide.Away ? "outside" : "inside";
-            var panels = piece.Panels.Where(panel => panel.Kind == glue.Kind).ToList();
-            text.Append(CultureInfo.InvariantCulture, $"{number++}. Put glue or tape on the {side} of {The(piece, glue.Kind)}{(bends && piece.Folds.Count == 0 ? ", along the shaded strip only" : "")}.");
-            text.Append(panels[0].Note is { } note
-                ? $" {(panels.Count == 1 ? "It is" : "Each is")} {Note(note)}. Press while you count to ten.\n"
-                : " Press it down while you count to ten.\n");
-        }
-
-        foreach (var seam in model.Kit.Assembly.Seams.Where(seam => seam.Piece == piece.Id && seam.Hold == SeamHold.Tuck && piece.Panels.Any(panel => panel.Kind == seam.Panel)))
-            text.Append(CultureInfo.InvariantCulture, $"{number++}. {Upper(The(piece, seam.Panel))} {(piece.Panels.Count(panel => panel.Kind == seam.Panel) == 1 ? "is" : "are")} tucked in behind {The(piece, seam.OtherPanel)} when you close it; no glue there.\n");
+        foreach (var line in new DraftFolding(model.Kit.Assembly, part).Lines())
+            text.Append(CultureInfo.InvariantCulture, $"{number++}. {line}\n");
         if (part.Quantity > 1)
             text.Append(CultureInfo.InvariantCulture, $"{number}. Do the same with every {name}.\n");
         text.Append(Figure(piece.Id, SeamClosing.Of(piece, model.Kit.Assembly.Seams, []) is null ? "folded" : "gluing"));
@@ -177,84 +159,96 @@ internal sealed class DraftSteps(Model model, Item item)
 
     private void Together()
     {
-        var text = new StringBuilder();
-        var first = true;
-        var number = 1;
-        foreach (var part in model.Kit.Assembly.Parts)
-        {
-            var here = part.Part == Assembly.Item ? "the {{item.name}}" : $"the {Name(part.Part)}{(Quantity(part.Part) > 1 ? "s" : "")}";
-            var there = part.To is null ? "" : part.To == Assembly.Item ? "the {{item.name}}" : $"the {Name(part.To)}";
-            if (!first || model.Kit.Assembly.Parts.Count == 1)
-            {
-                text.Append(CultureInfo.InvariantCulture, $"{number++}. ").Append(part.Goes switch
-                {
-                    GoesWhere.Inside when part.Part == Assembly.Item => $"Put {here} into {there}.",
-                    GoesWhere.Inside => $"Set {here} into {there}{Glue(part.Part)}.",
-                    GoesWhere.Over => $"Put {here} over {there}. It should slide down without force.",
-                    GoesWhere.Around => $"Slide {here} around {there}.",
-                    GoesWhere.On => $"Lay {here} on {there}.",
-                    _ => $"Look {here} over from all sides and press every glued place once more.",
-                }).Append('\n');
-            }
+        var lines = new List<string>();
+        if (Pieces.Any(part => part.Piece.GlueAreas.Count > 0))
+            lines.Add("Let the glue dry for a quarter of an hour.");
+        var parts = model.Kit.Assembly.Parts;
+        if (parts.Count == 0 || parts is [{ Part: not Assembly.Item }])
+            lines.Add($"Put the {{{{item.name}}}} into the {Name(parts.Count == 0 ? Pieces.First().Piece.Id : parts[0].Part)}.");
+        foreach (var part in parts.Skip(parts is [{ Part: Assembly.Item }] ? 0 : 1))
+            lines.AddRange(Goes(part));
 
-            first = false;
+        // What goes into something closed is closed before it.
+        var closed = parts.Where(part => part.Goes == GoesWhere.On && part.Opens.Count > 0).Select(part => part.Part).ToHashSet(StringComparer.Ordinal);
+        foreach (var part in Pieces.Where(part => !closed.Contains(part.Piece.Id)))
+        {
+            if (new DraftFolding(model.Kit.Assembly, part).Closing() is { } closing)
+                lines.Add(closing);
         }
 
-        foreach (var part in model.Kit.Assembly.Parts.Where(part => part.Opens.Count > 0))
-            text.Append(CultureInfo.InvariantCulture, $"{number++}. Close the {Name(part.Part)}.\n");
-        text.Append(CultureInfo.InvariantCulture, $"\nThat is all. Let the glue dry for a quarter of an hour before you give it away.\n");
+        var text = new StringBuilder();
+        for (var i = 0; i < lines.Count; i++)
+            text.Append(CultureInfo.InvariantCulture, $"{i + 1}. {lines[i]}\n");
         Step(item.Name == "gift" ? "Put it together" : $"Put in the {item.Name}", Pieces.First().Piece.Id, "finished", 5, ["your hands"], text.ToString());
     }
 
-    private string Glue(string id)
+    private IEnumerable<string> Goes(AssembledPart part)
     {
-        var others = model.Kit.Assembly.Seams.Where(seam => seam.Piece == id && seam.OtherPiece != id && seam.Hold == SeamHold.Glue).ToList();
-        var piece = Pieces.First(part => part.Piece.Id == id).Piece;
-        return others.Count == 0 ? "" : $" and glue {Listed(others.Select(seam => $"{The(piece, seam.Panel)} to its {seam.OtherPanel}"))}";
+        if (part.Part == Assembly.Item)
+        {
+            yield return Inserted(part);
+            yield break;
+        }
+
+        var several = Quantity(part.Part) > 1;
+        var here = $"the {Name(part.Part)}{(several ? "s" : "")}";
+        var there = part.To is null or Assembly.Item ? "the {{item.name}}" : $"the {Name(part.To)}";
+        switch (part.Goes)
+        {
+            case GoesWhere.Inside when Glued(part.Part) is { } glue:
+                yield return $"Put glue or tape on the {glue.Side} of {glue.Tabs} of {here}. Set {(several ? "them" : "it")} into {there} and press {(glue.IsOne ? "the tab" : "the tabs")} against {glue.Walls}.";
+                break;
+            case GoesWhere.Inside:
+                yield return $"Set {here} into {there}.";
+                break;
+            case GoesWhere.Over when model.Kit.Assembly.Find(part.To!) is { OpensWholly: true, ClaimsClosed: false }:
+                yield return $"Raise the walls of {there}, hold them together with one hand, and put {here} over them. It should slide down without force.";
+                break;
+            case GoesWhere.Over:
+                yield return $"Put {here} over {there}. It should slide down without force.";
+                break;
+            case GoesWhere.Around:
+                yield return $"Slide {here} around {there}.";
+                break;
+            case GoesWhere.On when part.Opens.Count > 0:
+                if (model.Kit.Assembly.Find(Assembly.Item) is null)
+                    yield return $"Lay the {{{{item.name}}}} in {here} and close it.";
+                yield return $"Slide {here} into {there}.";
+                break;
+            case GoesWhere.On:
+                yield return $"Lay {here} on {there}.";
+                break;
+        }
     }
 
-    private static string? Glued(Piece piece, string kind) => piece.GlueAreas.Select(area => piece.Panel(area.Panel).Kind).FirstOrDefault(glued => glued == kind);
+    private string Inserted(AssembledPart part)
+    {
+        var there = part.To is null ? "its place" : $"the {Name(part.To)}";
+        if (part.Places.Count > 1)
+            return $"Put {DraftWords.Article(item.Name)} {{{{item.name}}}} into each of the {DraftWords.Number(part.Places.Count)} places in {there}.";
+        if (part.To is { } to && new DraftFolding(model.Kit.Assembly, Pieces.First(piece => piece.Piece.Id == to)).ClosesOverItem)
+            return $"Put the {{{{item.name}}}} into {there}, then glue the last face down.";
+        return part.Goes == GoesWhere.On ? $"Lay the {{{{item.name}}}} on {there}." : $"Put the {{{{item.name}}}} into {there}.";
+    }
+
+    // The tabs by which a piece is glued to another one, and to which of its panels.
+    private (string Tabs, bool IsOne, string Side, string Walls)? Glued(string id)
+    {
+        var seams = model.Kit.Assembly.Seams.Where(seam => seam.Piece == id && seam.OtherPiece != id && seam.Hold == SeamHold.Glue).ToList();
+        if (seams.Count == 0)
+            return null;
+        var (piece, other) = (Pieces.First(part => part.Piece.Id == id).Piece, Pieces.First(part => part.Piece.Id == seams[0].OtherPiece).Piece);
+        var side = piece.GlueAreas.First(area => piece.Panel(area.Panel).Kind == seams[0].Panel).Side == SheetSide.Away ? "outside" : "inside";
+        var walls = seams.Select(seam => DraftWords.The(other, seam.OtherPanel)).Distinct();
+        return (
+            DraftWords.Listed(seams.Select(seam => DraftWords.The(piece, seam.Panel))),
+            seams.Sum(seam => DraftWords.Count(piece, seam.Panel)) == 1,
+            side,
+            $"{DraftWords.Listed(walls)} of the {Lower(other.Name)}");
+    }
 
     private static bool HasScores(Piece piece, bool across) =>
         piece.Folds.Any(fold => fold.Bulge == 0 && (across ? IsNear(fold.From.X, fold.To.X) : IsNear(fold.From.Y, fold.To.Y)));
-
-    private static string Way(FoldDirection direction, double angle) => (direction, angle) switch
-    {
-        (FoldDirection.Valley, > 179) => "right over towards you, until they lie flat",
-        (FoldDirection.Mountain, > 179) => "right over away from you, until they lie flat",
-        (FoldDirection.Valley, > 88 and < 92) => "up to a right angle",
-        (FoldDirection.Mountain, > 88 and < 92) => "back to a right angle",
-        (FoldDirection.Valley, _) => "up towards you, as far as the finished shape needs",
-        _ => "back away from you, as far as the finished shape needs",
-    };
-
-    private static string Note(Piece piece, string kind) =>
-        piece.Panels.First(panel => panel.Kind == kind) is { Note: { } note } panel ? $" {(piece.Panels.Count(other => other.Kind == panel.Kind) == 1 ? "It" : "Each")} {(note.StartsWith("glued", StringComparison.Ordinal) || note.StartsWith("tucked", StringComparison.Ordinal) ? "is " : "")}{note}." : "";
-
-    private static string Note(string note) => note.StartsWith("folds ", StringComparison.Ordinal) ? note[6..] : note;
-
-    private static string The(Piece piece, string kind)
-    {
-        var count = piece.Panels.Count(panel => panel.Kind == kind);
-        return count switch
-        {
-            1 => $"the {kind}",
-            2 => $"both {Plural(kind)}",
-            _ => $"the {Number(count)} {Plural(kind)}",
-        };
-    }
-
-    private static string Plural(string kind) => kind.EndsWith('s') ? kind : kind.EndsWith("half", StringComparison.Ordinal) ? kind[..^1] + "ves" : kind + "s";
-
-    private static string Number(int count) => count <= 12
-        ? new[] { "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve" }[count]
-        : count.ToString(CultureInfo.InvariantCulture);
-
-    private static string Listed(IEnumerable<string> words)
-    {
-        var all = words.Distinct().ToList();
-        return all.Count < 2 ? string.Concat(all) : $"{string.Join(", ", all.SkipLast(1))} and {all[^1]}";
-    }
 
     private string Name(string id) => Lower(Pieces.First(part => part.Piece.Id == id).Piece.Name);
 
@@ -262,9 +256,7 @@ internal sealed class DraftSteps(Model model, Item item)
 
     private static string Stock(Part part) => $"{{{{{part.Stock}.name}}}}";
 
-    private static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
-
-    private static string Upper(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+    private static string Lower(string name) => DraftWords.Lower(name);
 
     private static string Figure(string of, string show) => $"\n::: figure\nof: {of}\nshow: {show}\n:::\n";
 

@@ -24,6 +24,8 @@ internal sealed class FlatPainter
     private readonly SpanDimension[] _spans;
     private readonly FlatLegend? _legend;
     private bool _leads = true;
+    private int _kinds;
+    private int _labelled;
     private readonly Dictionary<string, (string Name, Shape Shape)> _matted = new(StringComparer.Ordinal);
 
     public FlatPainter(FlatDrawing drawing, StyleSheet styles)
@@ -83,12 +85,13 @@ internal sealed class FlatPainter
         var placing = new Placing(scale, marginLeft, marginTop);
         var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
         var drawnHeight = marginTop + (height * scale) + marginBottom;
-        leadersNeeded = 0;
-        if (!MayLeadOut)
-            return new DrawnFigure(total, drawnHeight, () => Finish(Begin(placing, out _), placing));
-        var board = Begin(placing, out leadersNeeded);
-        return new DrawnFigure(total, drawnHeight, () => Finish(board, placing));
+        var begun = new Lazy<(Board Board, double Leaders, double Crowding)>(() => (Begin(placing, out var leadersWanted), leadersWanted, Crowding));
+        leadersNeeded = MayLeadOut ? begun.Value.Leaders : 0;
+        return new DrawnFigure(total, drawnHeight, () => Finish(begun.Value.Board, placing), () => begun.Value.Crowding);
     }
+
+    // Of what was drawn last.
+    private double Crowding => _running[0].IsTurned ? 1 : _kinds == 0 ? 0 : 1 - ((double)_labelled / _kinds);
 
     // Whether lettering may find no room inside the piece, so that the drawing's width depends on it.
     private bool MayLeadOut => _leads && _show != FigureShow.Sheet && _piece.Panels.Any(IsSubject);
@@ -245,6 +248,8 @@ internal sealed class FlatPainter
                 crowded.Add((panel, text));
         }
 
+        _labelled = done.Count;
+        _kinds = crowded.Select(item => item.Text).Concat(done).Distinct(StringComparer.Ordinal).Count();
         return LeadOut(board, placing, rightSide, [.. crowded.Where(item => IsSubject(item.Panel) && !done.Contains(item.Text))]);
     }
 

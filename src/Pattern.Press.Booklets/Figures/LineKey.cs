@@ -6,12 +6,13 @@ using Pattern.Press.Typesetting.Styles;
 
 namespace Pattern.Press.Booklets.Figures;
 
-/// <summary>The key to the lines: a sample of each with its word, in one column or two.</summary>
+/// <summary>The key to the lines: a sample of each with its word, in as many columns as the theme asks for and the width holds.</summary>
 public sealed record LineKey(IFigureWords Words) : IDrawing
 {
     private const double Sample = 26;
     private const double Row = 7.4;
     private const double Gap = 4;
+    private const double BetweenColumns = 8;
 
     private static readonly string[] Keys =
     [
@@ -25,17 +26,17 @@ public sealed record LineKey(IFigureWords Words) : IDrawing
         var board = new Board();
         var labels = Keys.Select(key => new Label([Words.Say("key." + key)], styles.Text.Regular, styles.Scale.Small, styles.Language)).ToArray();
         var column = Sample + Gap + labels.Max(label => label.Width);
-        var columns = (2 * column) + 8 <= maxWidth ? 2 : 1;
+        var columns = Math.Clamp((int)((maxWidth + BetweenColumns) / (column + BetweenColumns)), 1, styles.Columns.Key);
         var rows = (Keys.Length + columns - 1) / columns;
         for (var i = 0; i < Keys.Length; i++)
         {
-            var x = i / rows * (column + 8);
+            var x = i / rows * (column + BetweenColumns);
             var y = (i % rows * Row) + (Row / 2);
             DrawSample(board, Keys[i], x, y, styles);
             board.Write(labels[i], x + Sample + Gap + (labels[i].Width / 2), y, styles.Palette.Text);
         }
 
-        return new DrawnFigure((columns * column) + ((columns - 1) * 8), rows * Row, board.Items);
+        return new DrawnFigure((columns * column) + ((columns - 1) * BetweenColumns), rows * Row, board.Items);
     }
 
     private void DrawSample(Board board, string key, double x, double y, StyleSheet styles)

@@ -28,6 +28,9 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
     private const double Narrow = 130;
     private const double Between = 1.2;
 
+    // Room below the last words that nothing else needs.
+    private const double Tolerance = 4;
+
     /// <summary>The pages still without their numbers.</summary>
     public IReadOnlyList<Func<int, int, string?, int, FixedPage>> Plan()
     {
@@ -44,6 +47,8 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
                 var (items, bottom) = Block(frame, plan, seams, y);
                 if (bottom > frame.Area.Bottom && contents.Count > 0)
                     break;
+                if (bottom > frame.Area.Bottom + Tolerance)
+                    job.Misfits.Add(("How the pages of “" + plan.Part.Piece.Name + "” are joined takes more than a page.", ""));
                 waiting.Dequeue();
                 contents.AddRange(items);
                 y = bottom + Gap;
@@ -67,10 +72,12 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var styles = job.Styles;
         var contents = new List<FixedContent>();
         var size = Math.Min(styles.Scale.Heading3, 11.5);
-        var heading = Lettering.Set(
-            job.Words.Say("joining.piece", ("piece", plan.Part.Piece.Name), ("tiles", TileNames.Range(plan))), styles.Display.Bold, size, styles.Language);
-        contents.Add(new FixedContent(Role.H3, [.. heading.At(frame.Left, top + heading.Ascent, styles.Palette.Heading)]));
-        var y = top + heading.Ascent + heading.Descent + 3;
+        var heading = Lines.Break(
+            job.Words.Say("joining.piece", ("piece", plan.Part.Piece.Name), ("tiles", TileNames.Range(plan))), frame.Right - frame.Left, styles.Display.Bold, size, styles.Language);
+        if (heading.FirstOrDefault(line => line.Width > frame.Right - frame.Left) is { } tooWide)
+            job.Misfits.Add((string.Create(CultureInfo.InvariantCulture, $"“{tooWide.Text.Trim()}” is {tooWide.Width:0} mm wide where the pages of a template are joined, but there are only {frame.Right - frame.Left:0} mm for it."), ""));
+        contents.Add(new FixedContent(Role.H3, Lines.Put(heading, frame.Left, top, size * 1.2 * 25.4 / 72, styles.Palette.Heading).Items));
+        var y = top + ((heading.Count - 1) * size * 1.2 * 25.4 / 72) + heading[0].Ascent + heading[0].Descent + 3;
 
         // A drawing of many tiles takes the whole width, with the words below it.
         var wide = plan.Tiles.Count > 4 || frame.Right - frame.Left < Narrow;

@@ -39,6 +39,7 @@ internal sealed class PageFrame
     private readonly Box _words;
     private (double Width, double Height) _beside;
     private double _y;
+    private string _stock = "";
 
     public PageFrame(TemplateJob job, bool lying, bool withTemplate = true)
     {
@@ -104,7 +105,10 @@ internal sealed class PageFrame
             // On a narrow page the heading goes on below itself.
             foreach (var (text, face, size) in new[] { (title, _styles.Display.Bold, (double)LeastHeading), (rest, _styles.Display.Regular, LeastHeading - 2) })
             {
-                var (put, next) = Lines.Put(Lines.Break(text, width, face, size, _styles.Language), Left, _y, Leading(size), _styles.Palette.Heading);
+                var lines = Lines.Break(text, width, face, size, _styles.Language);
+                if (lines.FirstOrDefault(line => line.Width > width) is { } wide)
+                    _job.Misfits.Add((string.Create(CultureInfo.InvariantCulture, $"“{wide.Text.Trim()}” is {wide.Width:0} mm wide in the heading of a template page, but there are only {width:0} mm for it."), ""));
+                var (put, next) = Lines.Put(lines, Left, _y, Leading(size), _styles.Palette.Heading);
                 items.AddRange(put);
                 _y = next;
             }
@@ -121,6 +125,9 @@ internal sealed class PageFrame
 
     /// <summary>Small text below what is there already.</summary>
     public void Line(string text) => _lines.Add(text);
+
+    /// <summary>Which material is named among the words.</summary>
+    public void Names(string stock) => _stock = stock;
 
     public void Add(FixedContent content) => _head.Add(content);
 
@@ -181,7 +188,10 @@ internal sealed class PageFrame
             }
 
             // Above the page's number where that stands below the words.
-            if (y <= Math.Min(_words.Bottom, Printable.Bottom - Rise - Leading(Sizes[1])) || size == Smallest)
+            var fits = y <= Math.Min(_words.Bottom, Printable.Bottom - Rise - Leading(Sizes[1]));
+            if (!fits && size == Smallest)
+                _job.Misfits.Add(("The names of the piece and of its material are too long for the words of a template page.", _stock));
+            if (fits || size == Smallest)
                 return contents;
         }
 

@@ -23,6 +23,7 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
         var folds = shared.Places.Any(place => place.Part.Piece.Folds.Count > 0);
         frame.Heading(words.Say(folds ? "template.shared_pieces" : "template.shared"), "");
         frame.Line(words.Say("template.shared_stock", ("stock", job.StockName(shared.Places[0].Part))));
+        frame.Names(shared.Stock);
         var mats = shared.Places.Count(place => place.Part.Kind == PartKind.Mat);
         frame.Line(words.Say(mats == shared.Places.Count ? "template.side_mat" : mats == 0 ? "template.side" : "template.side_mixed"));
         if (job.Plan.Kits > 1)

@@ -28,6 +28,9 @@ public sealed record TemplateJob
     /// <summary>Fonts, colours and lines.</summary>
     public required StyleSheet Styles { get; init; }
 
+    /// <summary>What finds no room on the pages, each as a sentence, with the id of the stock whose name is among the words; "" for names of pieces.</summary>
+    internal ICollection<(string Message, string Stock)> Misfits { get; } = [];
+
     internal string StockName(Part part) => Stocks.TryGetValue(part.Stock, out var stock) ? stock.Name : part.Stock;
 
     /// <summary>A template page's label in the contents and in a viewer.</summary>

@@ -55,6 +55,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         foreach (var seam in mine)
             frame.Line(Joins(seam));
         frame.Line(Cut());
+        frame.Names(part.Stock);
         frame.Line(words.Say(part.Piece.Waste.Count > 0 ? "template.sheet" : "template.size", ("size", job.SizeOf(part))));
         frame.Line(words.Say(part.Kind == PartKind.Mat ? "template.side_mat" : "template.side"));
         var drawing = Drawing(frame, mine, out var arrows);

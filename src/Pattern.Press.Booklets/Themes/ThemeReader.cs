@@ -202,11 +202,12 @@ public static class ThemeReader
     private static ColumnCounts Columns(ThemeMap? map)
     {
         if (map is null)
-            return new ColumnCounts(1, 1, 1);
+            return new ColumnCounts(1, 1, 1, 1);
         var columns = new ColumnCounts(
             Contents: map.Count("contents", MostColumns),
             Materials: map.Count("materials", MostColumns),
-            Credits: map.Count("credits", MostColumns));
+            Credits: map.Count("credits", MostColumns),
+            Key: map.Count("key", MostColumns));
         map.RefuseTheRest();
         return columns;
     }

@@ -19,6 +19,7 @@ internal static class CellReader
         if (given.Count != 1)
         {
             reading.Problems.Error(place, given.Count == 0 ? "This does not say what the cell is." : $"A cell cannot be a {given[0].word} and a {given[1].word}.", "Write one of panel, tab, gusset or diagonal, such as {panel: floor}.");
+            entry.RefuseSlips();
             return null;
         }
 

@@ -24,6 +24,12 @@ internal interface IPieceForm
     /// <summary>The formulas its sizes come from.</summary>
     IEnumerable<Formula> Formulas { get; }
 
+    /// <summary>The lengths that can be nothing but never less, each with the condition under which it is used.</summary>
+    IEnumerable<(Formula Size, Formula? When)> Sizes { get; }
+
+    /// <summary>Where the file describes the panel that a reason of a failed fit names; null for the piece as a whole.</summary>
+    Place? PlaceOf(string reason, Evaluation values) => null;
+
     /// <summary>Builds the piece for one fit.</summary>
     /// <exception cref="Nets.Building.NetException">The sizes do not make a piece.</exception>
     /// <exception cref="FormulaException">A formula gives nothing.</exception>

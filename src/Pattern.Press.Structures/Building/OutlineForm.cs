@@ -23,8 +23,14 @@ internal abstract class OutlineForm
     /// <summary>The names of the sides in the outline's order; null when they are numbered from 1.</summary>
     public virtual IReadOnlyList<string>? Sides => null;
 
+    /// <summary>How many sides it has, where that is the same in every fit; else null.</summary>
+    public virtual int? Count => Sides?.Count;
+
     /// <summary>The formulas the sizes come from.</summary>
     public abstract IEnumerable<Formula> Formulas { get; }
+
+    /// <summary>Those of them that are lengths and can be nothing but never less.</summary>
+    public virtual IEnumerable<Formula> Sizes => Formulas;
 
     /// <summary>The outline in millimetres, clockwise.</summary>
     /// <param name="values">The values of the fit.</param>
@@ -229,6 +235,11 @@ internal abstract class OutlineForm
     private sealed class CornersOutline(IReadOnlyList<(Formula X, Formula Y, Formula? Rise)> corners) : OutlineForm
     {
         public override IEnumerable<Formula> Formulas => corners.SelectMany(corner => new[] { corner.X, corner.Y });
+
+        public override int? Count => corners.Count;
+
+        // A corner may lie on either side of where the panel hangs.
+        public override IEnumerable<Formula> Sizes => [];
 
         public static OutlineForm? From(YamlMap map, FileReading reading)
         {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Pattern.Press.Nets;
 using Pattern.Press.Structures.Files;
 using Pattern.Press.Structures.Formulas;
@@ -30,6 +31,8 @@ internal sealed class PanelTreeBuilder : IPieceBuilder
             known.Add(id);
         }
 
+        foreach (var panel in panels)
+            SidesAreThere(panel, panels, reading);
         var joins = new List<(string, string, FoldForm)>();
         foreach (var item in piece.Find("joins")?.AsList() ?? [])
         {
@@ -46,6 +49,7 @@ internal sealed class PanelTreeBuilder : IPieceBuilder
         if (given.Count != 1)
         {
             reading.Problems.Error(place, given.Count == 0 ? $"“{id}” does not say what it is." : $"“{id}” cannot be a {given[0].word} and a {given[1].word}.", "Write one of panel, tab or gusset, such as panel: wall.");
+            entry.RefuseSlips();
             return null;
         }
 
@@ -63,7 +67,11 @@ internal sealed class PanelTreeBuilder : IPieceBuilder
         if (fold is null && (on is not null || times is not null))
             reading.Problems.Error(place, $"“{id}” has no fold.", "Write fold: and which way it folds and how far, such as fold: valley 90.");
         if (OutlineForm.Read(entry, reading) is not { } outline)
+        {
+            entry.RefuseSlips();
             return null;
+        }
+
         var panel = new TreePanelForm
         {
             Id = id,
@@ -87,6 +95,37 @@ internal sealed class PanelTreeBuilder : IPieceBuilder
         };
         entry.RefuseTheRest();
         return panel;
+    }
+
+    // A side that is named has to be one; how many a polygon has is known only when it is fitted.
+    private static void SidesAreThere(TreePanelForm panel, List<TreePanelForm> panels, FileReading reading)
+    {
+        if (panels.Find(other => other.Id == panel.On) is { } parent && panel.OnSides is not [{ Scalar: "all" or "first" or "last" or "all but first" or "all but last" }])
+        {
+            foreach (var side in panel.OnSides)
+                SideIsThere(side, parent, ["all", "first", "last", "all but first", "all but last"], reading);
+        }
+
+        foreach (var side in new[] { panel.Next, panel.By }.OfType<YamlItem>())
+            SideIsThere(side, panel, [], reading);
+    }
+
+    private static void SideIsThere(YamlItem side, TreePanelForm panel, string[] also, FileReading reading)
+    {
+        var word = side.Scalar ?? "";
+        var isNumber = int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out var number);
+        if (panel.Outline.Sides is { } sides)
+        {
+            if (!sides.Contains(word))
+                reading.Problems.Error(side.Place, $"“{word}” is not a side of “{panel.Id}”.", Spelling.Advice(word, [.. sides, .. also]));
+        }
+        else if (!isNumber || number < 1 || number > (panel.Outline.Count ?? int.MaxValue))
+        {
+            reading.Problems.Error(
+                side.Place,
+                $"“{word}” is not a side of “{panel.Id}”.",
+                $"Its sides are numbered {(panel.Outline.Count is { } count ? string.Create(CultureInfo.InvariantCulture, $"from 1 to {count}") : "from 1 on")}, clockwise.{(also.Length > 0 ? $" Also known here: {string.Join(", ", also)}." : "")}");
+        }
     }
 
     private static (string, string, FoldForm)? Join(YamlMap entry, List<TreePanelForm> panels, FileReading reading)

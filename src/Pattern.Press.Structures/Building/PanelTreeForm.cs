@@ -16,6 +16,15 @@ internal sealed class PanelTreeForm(IReadOnlyList<TreePanelForm> panels, IReadOn
 
     public IEnumerable<Formula> Formulas => panels.SelectMany(panel => panel.Outline.Formulas);
 
+    public IEnumerable<(Formula Size, Formula? When)> Sizes => panels.SelectMany(panel => panel.Outline.Sizes.Select(size => (size, panel.When)));
+
+    // Panels go by their kind, with a number where there are several.
+    public Place? PlaceOf(string reason, Evaluation values) =>
+        panels.Where(panel => reason.Contains($"“{panel.Kind}”", StringComparison.Ordinal) || reason.Contains($"“{panel.Kind} ", StringComparison.Ordinal))
+            .OrderBy(panel => reason.IndexOf($"“{panel.Kind}", StringComparison.Ordinal))
+            .ThenByDescending(panel => panel.Kind.Length)
+            .FirstOrDefault()?.Place;
+
     public Piece Build(string id, string name, Evaluation values) => new Making(id, values, panels).Build(name, joins);
 
     private sealed record Placed(TreePanelForm Form, string Name, Outline Outline, int By);

@@ -25,6 +25,8 @@ internal sealed class PillowBuilder : IPieceBuilder
 
         public IEnumerable<Formula> Formulas => sizes;
 
+        public IEnumerable<(Formula Size, Formula? When)> Sizes => sizes.Select(size => (size, (Formula?)null));
+
         public Piece Build(string id, string name, Evaluation values)
         {
             var lengths = sizes.Select(size => size.Evaluate(values).Length).ToList();

@@ -26,6 +26,8 @@ internal sealed class RegularSolidBuilder : IPieceBuilder
 
         public IEnumerable<Formula> Formulas => [edge, tab];
 
+        public IEnumerable<(Formula Size, Formula? When)> Sizes => [(edge, null), (tab, null)];
+
         public Piece Build(string id, string name, Evaluation values)
         {
             var word = solid.Evaluate(values).Word ?? "";

@@ -26,7 +26,7 @@ internal sealed class ScoredSheetBuilder : IPieceBuilder
             return null;
         if (Map(rows, across.Count, down.Count, cells, reading) is not { } map || Root(root, cells, piece, reading) is not { } still)
             return null;
-        return new ScoredSheetForm(across, down, map, cells, still);
+        return new ScoredSheetForm(across, down, map, rows, cells, still);
     }
 
     private static SortedDictionary<char, CellForm>? Cells(YamlMap piece, FileReading reading)

@@ -48,7 +48,7 @@ internal static class AssemblyReader
     private static AssembledDefinition? Part(
         string id, YamlMap entry, List<AssembledDefinition> before, IReadOnlyList<PieceDefinition> pieces, FileReading reading)
     {
-        var kinds = pieces.FirstOrDefault(piece => piece.Id == id)?.Form.PanelKinds ?? [];
+        var kinds = KindsOf(id, pieces);
         var part = new AssembledPart(id);
         var goes = entry.Find("goes");
         if (goes is not null)
@@ -99,15 +99,17 @@ internal static class AssemblyReader
         return part with { Goes = goes, To = words[1], Stands = goes == GoesWhere.Over ? Stance.UpsideDown : Stance.AsDrawn };
     }
 
-    private static AssembledPart Stands(AssembledPart part, YamlItem? written, IReadOnlyCollection<string> kinds, FileReading reading)
+    private static AssembledPart Stands(AssembledPart part, YamlItem? written, IReadOnlyCollection<string>? kinds, FileReading reading)
     {
         if (written?.Scalar is not { } text)
             return part;
         if (Array.IndexOf(Stances, text) is >= 0 and var stance)
             return part with { Stands = (Stance)stance };
-        if (text.StartsWith("on ", StringComparison.Ordinal) && kinds.Contains(text[3..]))
+
+        // What the panels of a broken piece are called is not known; it is told of once.
+        if (text.StartsWith("on ", StringComparison.Ordinal) && (kinds is null || kinds.Contains(text[3..])))
             return part with { Stands = Stance.OnPanel, StandsOn = text[3..] };
-        reading.Problems.Error(written.Place, $"“{text}” does not say how it stands.", $"Write one of {string.Join(", ", Stances)}, or on and one of its panels{(kinds.Count > 0 ? $", such as on {kinds.First()}" : "")}.");
+        reading.Problems.Error(written.Place, $"“{text}” does not say how it stands.", $"Write one of {string.Join(", ", Stances)}, or on and one of its panels{(kinds is { Count: > 0 } ? $", such as on {kinds.First()}" : "")}.");
         return part;
     }
 
@@ -126,9 +128,9 @@ internal static class AssemblyReader
         return part;
     }
 
-    private static AssembledPart Opens(AssembledPart part, YamlItem? written, IReadOnlyCollection<string> kinds)
+    private static AssembledPart Opens(AssembledPart part, YamlItem? written, IReadOnlyCollection<string>? kinds)
     {
-        if (written is null)
+        if (written is null || kinds is null)
             return part;
         if (written.Scalar == "all")
             return part with { OpensWholly = true };

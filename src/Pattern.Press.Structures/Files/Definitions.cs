@@ -13,6 +13,12 @@ internal sealed record StructureDefinition
     /// <summary>The shapes of item it takes.</summary>
     public required IReadOnlyList<ItemShape> Takes { get; init; }
 
+    /// <summary>An item that shows it well; null when the file names none.</summary>
+    public Item? Example { get; init; }
+
+    /// <summary>Where it is named.</summary>
+    public Place ExamplePlace { get; init; }
+
     /// <summary>Parameters and values, each after those it depends on.</summary>
     public required IReadOnlyList<INamedDefinition> Order
     {

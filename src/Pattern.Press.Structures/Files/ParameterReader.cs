@@ -33,6 +33,7 @@ internal static class ParameterReader
         {
             // Known all the same, so that formulas that use it are not told of too.
             reading.Names.Add(name, null);
+            map.RefuseSlips();
             return null;
         }
 
@@ -49,6 +50,34 @@ internal static class ParameterReader
             parameter = Limits(parameter, map, reading);
         map.RefuseTheRest();
         return new ParameterDefinition(parameter);
+    }
+
+    /// <summary>
+    /// Notes plain numbers and lengths that contradict each other: a least above the most, a default outside both. What
+    /// depends on other values is seen when the structure is tried.
+    /// </summary>
+    public static void CheckPlainLimits(Parameter parameter, FileReading reading)
+    {
+        var (usual, least, most) = (Plain(parameter.DefaultFormula, reading), Plain(parameter.LeastFormula, reading), Plain(parameter.MostFormula, reading));
+        if (least > most)
+            reading.Problems.Error(parameter.LeastFormula!.Place, $"“{parameter.Name}” must be at least {parameter.Least}, but can be at most {parameter.Most}.", "Exchange the two, or change one of them.");
+        else if (usual < least)
+            reading.Problems.Error(parameter.DefaultFormula!.Place, $"“{parameter.Name}” is {parameter.Default} when nobody sets it, but must be at least {parameter.Least}.", "Change the default, or least.");
+        else if (usual > most)
+            reading.Problems.Error(parameter.DefaultFormula!.Place, $"“{parameter.Name}” is {parameter.Default} when nobody sets it, but can be at most {parameter.Most}.", "Change the default, or most.");
+    }
+
+    private static decimal? Plain(Formula? formula, FileReading reading)
+    {
+        try
+        {
+            return formula is null || formula.Names.Count > 0 ? null : formula.Evaluate(new Evaluation(reading.Names, Ruler.WholeMillimetres)).Amount;
+        }
+        catch (FormulaException broken)
+        {
+            reading.Problems.Error(broken.Place, broken.Message);
+            return null;
+        }
     }
 
     /// <summary>The kind of value that a parameter gives to formulas.</summary>

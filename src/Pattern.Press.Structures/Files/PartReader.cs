@@ -27,7 +27,11 @@ internal static class PartReader
         var builders = PieceBuilders.All;
         var build = map.Need("build", $"Write how it is described: {string.Join(" or ", builders.Select(b => b.Name))}.")?.AsChoice([.. builders.Select(b => b.Name)]);
         if (build is null)
+        {
+            map.RefuseSlips();
             return null;
+        }
+
         var form = builders.First(builder => builder.Name == build).Read(map, reading);
         map.RefuseTheRest();
         return name is null || stock is null || form is null ? null : new PieceDefinition(id, name, stock, place, when, quantity, form, marks);

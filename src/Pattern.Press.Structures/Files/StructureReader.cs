@@ -40,6 +40,7 @@ internal static class StructureReader
         var title = map.Need("title", "Say what the structure is called.")?.AsText() ?? "";
         var suits = map.Need("suits", "Say in a sentence what it suits.")?.AsText() ?? "";
         var takes = Takes(map, problems);
+        var example = map.Find("example") is { } item ? ExampleReader.Read(item, takes, problems) : null;
         GivenNames(reading);
         var stocks = Stocks(map, reading);
         var named = Named(map, reading);
@@ -55,6 +56,10 @@ internal static class StructureReader
         reading.CheckFormulas();
         if (problems.HasErrors)
             return null;
+        foreach (var definition in named.OfType<ParameterDefinition>())
+            ParameterReader.CheckPlainLimits(definition.Parameter, reading);
+        if (problems.HasErrors)
+            return null;
         return new Structure(
             id,
             title,
@@ -62,7 +67,7 @@ internal static class StructureReader
             new Place(file),
             [.. named.OfType<ParameterDefinition>().Select(definition => definition.Parameter)],
             stocks,
-            new StructureDefinition { Takes = takes, Order = order, Pieces = pieces, Mats = mats, Checks = checks, Assembly = assembly, Names = reading.Names });
+            new StructureDefinition { Takes = takes, Example = example, ExamplePlace = map.Find("example")?.Place ?? new Place(file), Order = order, Pieces = pieces, Mats = mats, Checks = checks, Assembly = assembly, Names = reading.Names });
     }
 
     private static List<ItemShape> Takes(YamlMap map, Problems problems)

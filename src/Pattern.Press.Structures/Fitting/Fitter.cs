@@ -63,6 +63,7 @@ internal sealed class Fitter
             Structure = _structure.Id,
             Kit = new Kit(Ruler, [.. parts.Select(part => part.Part)]) { Assembly = assembly },
             Values = ModelValues.All(_structure, _request, _values, _idle, parts),
+            Parameters = [.. _structure.Parameters.Select(Fitted)],
             Checks = checks,
             Rounded = _rounded,
         };
@@ -218,6 +219,28 @@ internal sealed class Fitter
             OutOfLimits(parameter, value, parameter.LeastFormula, $"must be at least {Words(floor, Rounding.Up)}");
         else if (most is { } ceiling && value.Amount > ceiling.Amount)
             OutOfLimits(parameter, value, parameter.MostFormula, ceiling.Amount <= 0 ? "has no room at all" : $"can be at most {Words(ceiling, Rounding.Down)}");
+    }
+
+    private FittedParameter Fitted(Parameter parameter) => new(
+        parameter,
+        _values.Find(parameter.Name) is { } value ? ModelValues.Plain(value) : null,
+        Limit(parameter.LeastFormula, Rounding.Up),
+        Limit(parameter.MostFormula, Rounding.Down),
+        !_idle.Contains(parameter.Name));
+
+    // The limits of a parameter that does not matter here may come from something that is not there.
+    private Value? Limit(Formula? formula, Rounding rounding)
+    {
+        try
+        {
+            return formula?.Evaluate(_values) is not { } limit ? null
+                : limit.Kind == Kind.Length ? new LengthValue(Ruler.Round(limit.Length, rounding))
+                : ModelValues.Plain(limit);
+        }
+        catch (Exception nothing) when (nothing is FormulaException or OverflowException)
+        {
+            return null;
+        }
     }
 
     private void OutOfLimits(Parameter parameter, Quantity value, Formula? limit, string words)

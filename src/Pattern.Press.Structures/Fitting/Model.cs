@@ -22,6 +22,12 @@ public sealed record Model
     /// </summary>
     public required IReadOnlyDictionary<string, Fitting.Value> Values { get; init; }
 
+    /// <summary>
+    /// Every parameter in the file's order, with what it is in this fit and between what it may be here; those that do not
+    /// matter in this fit too.
+    /// </summary>
+    public IReadOnlyList<FittedParameter> Parameters { get; init; } = [];
+
     /// <summary>What was checked about the fit, each with the number it found.</summary>
     public required IReadOnlyList<FitCheck> Checks { get; init; }
 
@@ -46,3 +52,11 @@ public sealed record FitCheck(string Name, Length Found, Length Least, bool Hold
 /// <param name="Given">As it was given.</param>
 /// <param name="Used">The mark of the ruler that is used.</param>
 public sealed record RoundedSize(string Name, Place Place, Length Given, Length Used);
+
+/// <summary>A parameter in a fit.</summary>
+/// <param name="Parameter">The parameter.</param>
+/// <param name="Value">What it is; null when nothing says.</param>
+/// <param name="Least">For a length or a number: the least it may be here, on the ruler; null where its file sets none.</param>
+/// <param name="Most">The most, likewise.</param>
+/// <param name="Matters">Whether it changes anything here.</param>
+public sealed record FittedParameter(Parameter Parameter, Value? Value, Value? Least, Value? Most, bool Matters);

@@ -63,7 +63,7 @@ internal static class ModelValues
             .Order(),
     ]);
 
-    private static Value Plain(Quantity value) => value.Kind switch
+    public static Value Plain(Quantity value) => value.Kind switch
     {
         Kind.Length => new LengthValue(value.Length),
         Kind.Number => new NumberValue(value.Amount),

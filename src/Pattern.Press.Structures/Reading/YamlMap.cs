@@ -76,6 +76,21 @@ public sealed class YamlMap
         }
     }
 
+    /// <summary>
+    /// Reports keys that look like a slip of one that was asked for, or of a further one. For where reading ends early, so
+    /// that the rest cannot be judged.
+    /// </summary>
+    public void RefuseSlips(params IEnumerable<string> others)
+    {
+        IReadOnlyCollection<string> known = [.. _asked, .. others];
+        foreach (var key in _node.Children.Keys)
+        {
+            var name = (key as YamlScalarNode)?.Value ?? key.ToString();
+            if (!known.Contains(name) && Spelling.Nearest(name, known) is { } right)
+                _problems.Error(PlaceOf(key), $"“{name}” is not known here.", $"Did you mean “{right}”?");
+        }
+    }
+
     private YamlItem Item(YamlNode node) => new(node, _file, _linesBefore, PlaceOf(node), _problems);
 
     private Place PlaceOf(YamlNode node) => new(_file, (int)node.Start.Line + _linesBefore, (int)node.Start.Column);

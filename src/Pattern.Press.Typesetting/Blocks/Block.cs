@@ -149,6 +149,14 @@ public sealed record RuleBlock : Block;
 public sealed record KeepTogetherBlock(IReadOnlyList<Block> Content) : Block;
 
 /// <summary>
+/// Blocks that fill an equal part of the page, such as its upper or lower half: as high as that, with figures as large as it
+/// lets them be. What needs more takes what it needs.
+/// </summary>
+/// <param name="Content">The blocks.</param>
+/// <param name="Count">How many such parts a page has, 1 or more.</param>
+public sealed record PageShareBlock(IReadOnlyList<Block> Content, int Count) : Block;
+
+/// <summary>
 /// Figures side by side, their tops level, each with its caption below it; one below the other where they would be too
 /// narrow.
 /// </summary>
@@ -160,7 +168,14 @@ public sealed record FigureRowBlock(IReadOnlyList<Block> Figures) : Block;
 /// one below the other. If the figure is a row of figures, they stand beside the text one below the other, or side by
 /// side below it, whichever is lower.
 /// </summary>
-public sealed record BesideBlock(IReadOnlyList<Block> Text, Block Figure) : Block;
+public sealed record BesideBlock(IReadOnlyList<Block> Text, Block Figure) : Block
+{
+    /// <summary>
+    /// Whether the figure is above the text and not below it where they are not beside each other: for long text that the
+    /// figure's letters are read with.
+    /// </summary>
+    public bool FigureFirst { get; init; }
+}
 
 /// <summary>
 /// Blocks in several columns of equal width, read one column after the other; in fewer, or in one, where the page is too
@@ -168,7 +183,11 @@ public sealed record BesideBlock(IReadOnlyList<Block> Text, Block Figure) : Bloc
 /// </summary>
 /// <param name="Content">The blocks.</param>
 /// <param name="Count">How many columns, 1 or more.</param>
-public sealed record ColumnsBlock(IReadOnlyList<Block> Content, int Count) : Block;
+public sealed record ColumnsBlock(IReadOnlyList<Block> Content, int Count) : Block
+{
+    /// <summary>Whether one column more is taken where the last few lines would otherwise run over to the next page.</summary>
+    public bool MoreToFit { get; init; }
+}
 
 /// <summary>The contents: the document's headings that have a bookmark, with their pages.</summary>
 /// <param name="Depth">Down to which heading level.</param>

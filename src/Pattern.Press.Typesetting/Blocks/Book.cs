@@ -63,6 +63,9 @@ public sealed record FixedPage
     /// <summary>What is on the page, in reading order.</summary>
     public required IReadOnlyList<FixedContent> Contents { get; init; }
 
+    /// <summary>Where its words came from, if a maker wrote them.</summary>
+    public BlockSource? Source { get; init; }
+
     /// <summary>The destination name of the page's top; null for none.</summary>
     public string? Destination { get; init; }
 

@@ -16,7 +16,11 @@ public interface IDrawing
 /// <summary>A finished drawing, in millimetres from its own top-left corner.</summary>
 public sealed class DrawnFigure
 {
+    // Half of the names may be left out: small tabs often have no room, and the rest of the drawing explains them.
+    private const double MostCrowding = 0.5;
+
     private readonly Lazy<IReadOnlyList<PageItem>> _items;
+    private readonly Lazy<double> _crowding;
 
     /// <summary>A drawing that is there.</summary>
     /// <param name="width">Its width.</param>
@@ -34,8 +38,9 @@ public sealed class DrawnFigure
     /// <param name="width">Its width.</param>
     /// <param name="height">Its height.</param>
     /// <param name="draw">Draws it; no tagged or artifact items. Called once at most.</param>
-    public DrawnFigure(double width, double height, Func<IReadOnlyList<PageItem>> draw) =>
-        (Width, Height, _items) = (width, height, new Lazy<IReadOnlyList<PageItem>>(draw));
+    /// <param name="crowding">Finds how much of its lettering has no room; null where there is room for all. Called once at most.</param>
+    public DrawnFigure(double width, double height, Func<IReadOnlyList<PageItem>> draw, Func<double>? crowding = null) =>
+        (Width, Height, _items, _crowding) = (width, height, new Lazy<IReadOnlyList<PageItem>>(draw), new Lazy<double>(crowding ?? (() => 0)));
 
     /// <summary>Its width.</summary>
     public double Width { get; }
@@ -45,4 +50,10 @@ public sealed class DrawnFigure
 
     /// <summary>What is drawn.</summary>
     public IReadOnlyList<PageItem> Items => _items.Value;
+
+    /// <summary>How much of its lettering found no room, from 0 for none to 1 for all.</summary>
+    public double Crowding => _crowding.Value;
+
+    /// <summary>Whether so much is missing that it wants to be drawn larger.</summary>
+    public bool IsCrowded => Crowding > MostCrowding;
 }

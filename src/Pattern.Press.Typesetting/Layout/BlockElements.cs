@@ -36,6 +36,7 @@ internal static class BlockElements
         [typeof(LiteralBlock)] = new LiteralElement(),
         [typeof(RuleBlock)] = new RuleElement(),
         [typeof(KeepTogetherBlock)] = new KeepTogetherElement(),
+        [typeof(PageShareBlock)] = new PageShareElement(),
         [typeof(BesideBlock)] = new BesideElement(),
         [typeof(FigureRowBlock)] = new FigureRowElement(),
         [typeof(ColumnsBlock)] = new ColumnsElement(),

@@ -12,6 +12,7 @@ internal static class BlockTree
         CalloutBlock callout => callout.Content,
         QuoteBlock quote => quote.Content,
         KeepTogetherBlock group => group.Content,
+        PageShareBlock share => share.Content,
         ColumnsBlock columns => columns.Content,
         FigureRowBlock row => row.Figures,
         BesideBlock beside => beside.Text.Append(beside.Figure),

@@ -73,10 +73,20 @@ internal sealed class BookPass(LayoutSession session)
             var section = _root.Add(Role.Sect);
             section.Title = flow.Title.Length > 0 ? flow.Title : null;
             var column = new Column { Session = session, Width = session.TextWidth, Parent = section };
+            var flowsOn = i + 1 < parts.Count && parts[i + 1] is FlowPart { FlowsOn: true };
+            var scales = new Queue<FigureScale>();
             for (var at = 0; at < flow.Blocks.Count; at++)
             {
-                var next = at + 1 < flow.Blocks.Count ? flow.Blocks[at + 1] : null;
-                var scale = flow.Blocks[at] is KeepTogetherBlock group ? GroupFitting.ScaleOf(group, next, column, strips) : FigureScale.Usual;
+                var scale = FigureScale.Usual;
+                if (flow.Blocks[at] is KeepTogetherBlock)
+                {
+                    if (flow.Blocks[at].KeepsWithPrevious)
+                        strips.KeepLast();
+                    if (scales.Count == 0)
+                        scales = new Queue<FigureScale>(GroupFitting.ScalesOf(flow.Blocks.Skip(at), flowsOn, column, strips));
+                    scale = scales.Dequeue();
+                }
+
                 BlockElements.LayOut(flow.Blocks[at], column with { FigureScale = scale }, strips);
             }
         }
@@ -142,6 +152,8 @@ internal sealed class BookPass(LayoutSession session)
         var items = new List<PageItem>(page.Contents.Count);
         foreach (var content in page.Contents)
         {
+            if (FixedText.Beyond(content.Items, page) is { } words)
+                session.Report(page.Source, $"“{words}” reaches beyond the edge of its page. Shorten it, or use larger paper.");
             if (content.Role is null)
             {
                 items.Add(new ArtifactItem(ArtifactKind.Layout, content.Items));

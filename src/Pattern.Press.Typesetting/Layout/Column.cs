@@ -42,6 +42,9 @@ internal sealed record Column
     /// <summary>Emphasis of all the words in the column.</summary>
     public Emphasis Base { get; init; }
 
+    /// <summary>Whether items of lists are kept in one piece, as in columns side by side.</summary>
+    public bool KeepsItems { get; init; }
+
     /// <summary>Whether paragraphs may be justified here: narrow columns are always ragged.</summary>
     public bool MayJustify { get; init; } = true;
 

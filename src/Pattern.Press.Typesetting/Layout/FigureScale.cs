@@ -9,6 +9,11 @@ internal enum FigureScale
     /// <summary>As small as they can be read, because the page then holds more.</summary>
     Tight,
 
+    /// <summary>
+    /// As goes well with the text, and the group is not kept together: kept, it would leave the page above it all but empty.
+    /// </summary>
+    Divided,
+
     /// <summary>Larger than they have to be, because the page would stay empty otherwise.</summary>
     Generous,
 }

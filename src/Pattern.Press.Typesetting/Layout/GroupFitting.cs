@@ -5,55 +5,157 @@ using Pattern.Press.Typesetting.Structure;
 namespace Pattern.Press.Typesetting.Layout;
 
 /// <summary>
-/// Decides how large the figures of blocks that stay together are made: small where that lets a page hold one group more,
-/// large where the page would stay empty otherwise.
+/// Decides how large the figures of blocks that stay together are made, for all groups in a row at once: on as few pages
+/// as they can stand, with as few small figures as that allows, and with large ones where a page would stay empty.
 /// </summary>
 internal static class GroupFitting
 {
-    private static readonly FigureScale[] LargestFirst = [FigureScale.Generous, FigureScale.Usual, FigureScale.Tight];
+    // From best to worst; what each costs is only compared where the number of pages is the same.
+    private static readonly (FigureScale Scale, int Cost)[] Scales =
+        [(FigureScale.Generous, 0), (FigureScale.Usual, 0), (FigureScale.Tight, 1)];
 
-    /// <summary>How large the figures of a group are made, given all that stands above it and what comes after it.</summary>
-    /// <param name="group">The group.</param>
-    /// <param name="next">The block after it; null if a page starts after it.</param>
-    /// <param name="column">Its column.</param>
-    /// <param name="strips">What stands above it.</param>
-    public static FigureScale ScaleOf(KeepTogetherBlock group, Block? next, Column column, StripList strips)
+    // A page more costs more than all the groups on a page being small.
+    private const int PageCost = 1000;
+
+    // Of a page: so little on it looks like a mistake.
+    private const double EmptyPage = 0.3;
+
+    // Sums of many heights, in millimetres.
+    private const double Tolerance = 1e-6;
+
+    /// <summary>How large the figures are made of each of the groups that a list of blocks starts with, at least of the first.</summary>
+    /// <param name="blocks">Blocks; the first is a group.</param>
+    /// <param name="flowsOn">Whether something follows the last block on the same page.</param>
+    /// <param name="column">Their column.</param>
+    /// <param name="strips">What stands above them.</param>
+    public static IReadOnlyList<FigureScale> ScalesOf(IEnumerable<Block> blocks, bool flowsOn, Column column, StripList strips)
     {
         var page = column.Session.TextHeight;
-        double Height(FigureScale scale) => Measure(group, column with { FigureScale = scale }).Height;
-
-        // Measuring takes long, so that a scale is only measured when it decides something.
-        var (lowest, gap) = Measure(group, column with { FigureScale = FigureScale.Tight });
-        if (Height(FigureScale.Usual) == lowest && Height(FigureScale.Generous) == lowest)
-            return FigureScale.Usual;
-        var top = strips.IsAtPageStart ? 0 : strips.BottomOnPage(page) + Math.Max(strips.PendingSpace, gap);
-        var room = page - (top + lowest > page ? 0 : top);
-        if (next is KeepTogetherBlock follower)
+        var groups = new List<Group>();
+        foreach (var block in blocks)
         {
-            var below = Measure(follower, column with { FigureScale = FigureScale.Tight });
-            var left = room - below.Gap - below.Height;
-            room = lowest <= left ? left : room;
-        }
-        else if (next is not null)
-        {
-            // Text goes on below it, which takes what is left.
-            return Height(FigureScale.Usual) <= room ? FigureScale.Usual : FigureScale.Tight;
+            if (block is not KeepTogetherBlock kept)
+                return Fit(groups, true, page, column, strips);
+            var group = Measure(kept, column);
+            // What is higher than a page is divided, and whatever comes after it starts wherever it ends.
+            if (group.Lowest > page + Tolerance)
+                return groups.Count == 0 ? [FigureScale.Usual] : Fit(groups, true, page, column, strips);
+            groups.Add(group);
         }
 
-        foreach (var scale in LargestFirst)
-        {
-            if (Height(scale) <= room)
-                return scale;
-        }
-
-        return FigureScale.Usual;
+        return Fit(groups, flowsOn, page, column, strips);
     }
 
-    private static (double Height, double Gap) Measure(KeepTogetherBlock group, Column column) =>
-        column.Session.GroupHeights.Get(group, column, () =>
+    private static FigureScale[] Fit(List<Group> groups, bool flowsOn, double page, Column column, StripList strips)
+    {
+        // The least cost of the groups from each one on, if it starts a page, and how they are made on that page.
+        var from = new Pages?[groups.Count + 1];
+        from[^1] = new Pages(0, []);
+        for (var i = groups.Count - 1; i > 0; i--)
+            from[i] = Best(i, 0, 0);
+
+        Pages best;
+        if (strips.IsAtPageStart)
+        {
+            best = Best(0, 0, 0);
+        }
+        else
+        {
+            strips.KeepHeadings(2 * column.Session.Looks.Body.Leading);
+            var tail = strips.TailHeight();
+            var below = Best(0, strips.BottomOnPage(page), strips.PendingSpace);
+            var above = Best(0, tail, strips.PendingSpace);
+            // The page that is left then counts too.
+            var moves = above.Cost + PageCost < below.Cost;
+            if (moves && tail == 0 && strips.BottomOnPage(page) < page * EmptyPage)
+                return [FigureScale.Divided];
+            best = moves ? above : below;
+        }
+
+        var scales = new List<FigureScale>(groups.Count);
+        while (scales.Count < groups.Count)
+        {
+            scales.AddRange(best.Scales);
+            best = from[scales.Count]!;
+        }
+
+        return [.. scales];
+
+        Pages Best(int first, double top, double gap)
+        {
+            var best = new Pages(double.PositiveInfinity, [FigureScale.Usual]);
+            var packs = new List<Pack> { new(top, 0, 0, []) };
+            for (var i = first; i < groups.Count; i++)
+            {
+                packs = Extend(packs, groups[i], i > first || top > 0 ? Math.Max(gap, groups[i].Gap) : 0, flowsOn && i == groups.Count - 1, page);
+                if (packs.Count == 0)
+                    break;
+                gap = groups[i].After;
+                var pack = packs.MinBy(pack => (pack.Cost, -pack.Large))!;
+                // Of ways that cost the same, the one that fills pages from the front.
+                if (pack.Cost + PageCost + from[i + 1]!.Cost <= best.Cost)
+                    best = new Pages(pack.Cost + PageCost + from[i + 1]!.Cost, pack.Scales);
+            }
+
+            return best;
+        }
+    }
+
+    /// <summary>All ways of putting one group more on a page, without those that are higher than another and no better.</summary>
+    private static List<Pack> Extend(List<Pack> packs, Group group, double gap, bool isFollowed, double page)
+    {
+        var longer = new List<Pack>(packs.Count * Scales.Length);
+        foreach (var pack in packs)
+        {
+            for (var i = 0; i < Scales.Length; i++)
+            {
+                var (scale, cost) = Scales[i];
+                // Text that goes on below takes what is left, so nothing is made large to fill it.
+                if (scale != FigureScale.Usual && (group.IsRigid || (isFollowed && scale == FigureScale.Generous)))
+                    continue;
+                var height = pack.Height + gap + group.Heights[i];
+                if (height <= page + Tolerance)
+                    longer.Add(new Pack(height, pack.Cost + cost, pack.Large + (scale == FigureScale.Generous ? 1 : 0), [.. pack.Scales, scale]));
+            }
+        }
+
+        return [.. longer
+            .GroupBy(pack => (pack.Cost, pack.Large))
+            .Select(same => same.MinBy(pack => pack.Height)!)];
+    }
+
+    private static Group Measure(KeepTogetherBlock group, Column column)
+    {
+        var found = Scales.Select(one => Measure(group, column, one.Scale)).ToList();
+        return new Group([.. found.Select(one => one.Height)], found[0].Gap, found[0].After);
+    }
+
+    private static (double Height, double Gap, double After) Measure(KeepTogetherBlock group, Column column, FigureScale scale)
+    {
+        var inside = column with { FigureScale = scale };
+        return column.Session.GroupHeights.Get(group, inside, () =>
         {
             var strips = new StripList();
-            column.Session.Measure(() => BlockElements.LayOut(group, column with { Parent = new StructureElement(Role.Div) }, strips));
-            return strips.Count == 0 ? (0, 0) : (Stacking.Stack(strips.Strips).Height, strips[0].Gap);
+            column.Session.Measure(() => BlockElements.LayOut(group, inside with { Parent = new StructureElement(Role.Div) }, strips));
+            return strips.Count == 0 ? (0, 0, 0) : (Stacking.Stack(strips.Strips).Height, strips[0].Gap, strips.PendingSpace);
         });
+    }
+
+    /// <summary>A group.</summary>
+    /// <param name="Heights">Its height at each of the scales.</param>
+    /// <param name="Gap">The room above it.</param>
+    /// <param name="After">The room below it.</param>
+    private sealed record Group(double[] Heights, double Gap, double After)
+    {
+        public double Lowest => Heights.Min();
+
+        /// <summary>Whether it comes out the same at any scale.</summary>
+        public bool IsRigid => Heights.All(height => height == Heights[0]);
+    }
+
+    /// <summary>Some groups on one page: how high they are, and what they cost.</summary>
+    private sealed record Pack(double Height, int Cost, int Large, IReadOnlyList<FigureScale> Scales);
+
+    /// <summary>All groups from one on: what they cost, and the scales of those on the first page.</summary>
+    private sealed record Pages(double Cost, IReadOnlyList<FigureScale> Scales);
 }

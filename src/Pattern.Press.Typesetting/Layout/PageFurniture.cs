@@ -1,5 +1,7 @@
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Fonts;
 using Pattern.Press.Typesetting.Layout.Flow;
+using Pattern.Press.Typesetting.Layout.Text;
 using Pattern.Press.Typesetting.Pages;
 
 namespace Pattern.Press.Typesetting.Layout;
@@ -12,6 +14,21 @@ internal sealed class PageFurniture(LayoutSession session)
     private const double LineDrop = 1.7;
     private const double LineWidth = 0.15;
 
+    // What is too long for the line ends after a word that fits, with an ellipsis: the cover has it in full.
+    private ShapedRun Head(string title, TextStyle style)
+    {
+        var run = style.Run(title);
+        var end = title.Length;
+        while (run.Width > session.TextWidth && end > 1)
+        {
+            var space = title.LastIndexOf(' ', end - 1);
+            end = space > 0 ? space : end - 1;
+            run = style.Run(title[..end].TrimEnd(' ', ',', ';', ':', '.', '–', '-') + "…");
+        }
+
+        return run;
+    }
+
     /// <summary>Draws it.</summary>
     public void Draw(PageCanvas canvas, string label)
     {
@@ -19,7 +36,7 @@ internal sealed class PageFurniture(LayoutSession session)
         if (book.RunningTitle.Length > 0)
         {
             var look = session.Looks.RunningHead;
-            var run = session.Texts.Get(look, Emphasis.None).Run(book.RunningTitle);
+            var run = Head(book.RunningTitle, session.Texts.Get(look, Emphasis.None));
             var y = spacing.Top * HeadShare;
             var line = PathBuilder.Line(spacing.Left, y + LineDrop, book.Paper.Width - spacing.Right, y + LineDrop);
             canvas.Furnish(

@@ -30,7 +30,7 @@ public sealed record StyleSheet
     public bool Justified { get; init; }
 
     /// <summary>How many columns some parts are set in where the paper is wide enough.</summary>
-    public ColumnCounts Columns { get; init; } = new(1, 1, 1);
+    public ColumnCounts Columns { get; init; } = new(1, 1, 1, 1);
 
     /// <summary>How the cover is laid out.</summary>
     public CoverStyle Cover { get; init; }
@@ -53,7 +53,8 @@ public enum CoverStyle
 /// <param name="Contents">The contents.</param>
 /// <param name="Materials">Lists of materials and tools.</param>
 /// <param name="Credits">The credits.</param>
-public sealed record ColumnCounts(int Contents, int Materials, int Credits);
+/// <param name="Key">The key to the lines.</param>
+public sealed record ColumnCounts(int Contents, int Materials, int Credits, int Key);
 
 /// <summary>Sizes of type in points, and the distance between baselines.</summary>
 /// <param name="Body">Running text.</param>

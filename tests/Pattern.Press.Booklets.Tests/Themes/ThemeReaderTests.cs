@@ -117,8 +117,8 @@ public sealed class ThemeReaderTests : IDisposable
     [Fact]
     public void Parts_stand_in_the_columns_a_theme_asks_for_and_else_in_one()
     {
-        Assert.Equal(new ColumnCounts(2, 2, 2), Read("market").Columns);
-        Assert.Equal(new ColumnCounts(1, 2, 1), Read("handout").Columns);
+        Assert.Equal(new ColumnCounts(2, 2, 2, 1), Read("market").Columns);
+        Assert.Equal(new ColumnCounts(1, 2, 1, 1), Read("handout").Columns);
         Assert.Empty(ReadWith("columns:\n  materials: 2\n", "").All);
     }
 

@@ -86,6 +86,20 @@ internal sealed record Feature(string Name, string Structure, IReadOnlyList<Bloc
         new("rules and breaks", "P P P", [Paragraph("Before."), new RuleBlock(), Paragraph("After."), new PageBreakBlock(), Paragraph("On the next page.")]),
         new("contents", "H2 TOC(TOCI(P(Link) TOC(TOCI(P(Link)))) TOCI(P(Link))) H2",
             [new HeadingBlock(2, [Words("Contents")]), new ContentsBlock(2), new HeadingBlock(2, [Words("Folding")], "Folding")]),
+        new("parts of a page", "H2 P Figure Table(THead(TR(TH TH)) TBody(TR(TH TD))) H2 P",
+            [
+                new PageShareBlock(
+                    [
+                        Heading(2, "A tray"),
+                        new BesideBlock([Paragraph("For soap.")], new FigureBlock(new Leaf(), "A leaf.", [])),
+                        new TableBlock(
+                            [ColumnAlignment.Left, ColumnAlignment.Left],
+                            [new TableRow([new TableCell([Words("Size")]), new TableCell([Words("Usually")])])],
+                            [new TableRow([new TableCell([Words("Height")], IsHeader: true), new TableCell([new MeasureInline("20 mm")])])]),
+                    ],
+                    2),
+                new PageShareBlock([Heading(2, "A box"), Paragraph("For tea.")], 2),
+            ]),
         new("steps", "H2 P",
             [new KeepTogetherBlock([new HeadingBlock(2, [Words("Fold the lid")], "Fold the lid") { Overline = "Step 3" }, Paragraph("Fold it.")])]),
     ];

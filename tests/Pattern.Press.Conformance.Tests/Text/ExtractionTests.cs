@@ -10,7 +10,7 @@ public sealed partial class ExtractionTests
 {
     // Where Poppler’s plain text goes column by column, or page by page, or where drawings hold lettering.
     private static readonly HashSet<string> _notInLines = new(
-        ["figures", "rows of figures", "text beside a figure", "tables with spans", "tables over pages", "rules and breaks", "contents"],
+        ["figures", "rows of figures", "text beside a figure", "parts of a page", "tables with spans", "tables over pages", "rules and breaks", "contents"],
         StringComparer.Ordinal);
 
     // The contents are words of the layout, not of a writer.

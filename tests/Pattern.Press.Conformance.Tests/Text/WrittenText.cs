@@ -32,6 +32,7 @@ internal static class WrittenText
         QuoteBlock quote => Paragraphs(quote.Content),
         LiteralBlock literal => [string.Join(' ', literal.Lines)],
         KeepTogetherBlock group => Paragraphs(group.Content),
+        PageShareBlock share => Paragraphs(share.Content),
         BesideBlock beside => Paragraphs(beside.Text).Concat(Paragraphs(beside.Figure, 0)),
         FigureRowBlock row => Paragraphs(row.Figures),
         FigureBlock figure => [Words(figure.Caption)],

@@ -34,23 +34,22 @@ internal static class BeforePart
                 Words.Heading(1, phrases["before.title"], "before"),
                 Words.Phrase(phrases, "before.lead", ParagraphKind.Lead),
                 Words.Subheading(2, phrases["before.print.title"], "print"),
-                Words.Bullets([
-                    phrases.Inlines("before.print.setting"),
-                    phrases.Inlines("before.print.paper", ("paper", Words.Plain(paper.Name))),
-                    phrases.Inlines("before.print.thin"),
-                    phrases.Inlines("before.print.draft"),
-                    .. Key(context),
-                ]),
-                new KeepTogetherBlock(
-                [
-                    Words.Subheading(2, phrases["before.square.title"], "check-square"),
-                    new BesideBlock(
+                new BesideBlock(
+                    [
+                        Words.Bullets([
+                            phrases.Inlines("before.print.setting"),
+                            phrases.Inlines("before.print.paper", ("paper", Words.Plain(paper.Name))),
+                        ]),
+                        new ParagraphBlock(
                         [
-                            Words.Phrase(phrases, "before.square.text", ParagraphKind.Body, ("square", square), ("bar", bar)),
-                            Words.Phrase(phrases, "before.square.wrong"),
-                        ],
-                        new FigureBlock(checkSquare, alternative, [], FigureWidth.Small)),
-                ]),
+                            new TextInline(phrases["before.square.title"], Emphasis.Bold),
+                            new TextInline(" "),
+                            .. phrases.Inlines("before.square.text", ("square", square), ("bar", bar)),
+                        ]) { Destination = "check-square" },
+                        Words.Phrase(phrases, "before.square.wrong"),
+                    ],
+                    new FigureBlock(checkSquare, alternative, [], FigureWidth.Small)),
+                Words.Bullets([phrases.Inlines("before.print.thin"), phrases.Inlines("before.print.draft"), .. Key(context)]),
                 new CalloutBlock(CalloutKind.Caution, phrases["before.care.title"], [Words.Bullets(care)]),
             ])
         { Title = phrases["before.title"] };

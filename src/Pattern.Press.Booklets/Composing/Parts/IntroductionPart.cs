@@ -23,7 +23,7 @@ internal static class IntroductionPart
         if (!context.Source.Without.Contains(BookletPart.Contents))
         {
             blocks.Add(Words.Subheading(words.Count > 0 ? 2 : 1, phrases["contents.title"]));
-            blocks.Add(Words.InColumns(context.Styles.Columns.Contents, [new ContentsBlock(Depth: 2)]));
+            blocks.Add(Words.InColumns(context.Styles.Columns.Contents, [new ContentsBlock(Depth: 2)]) with { MoreToFit = true });
         }
 
         return blocks.Count > 0 ? new FlowPart(blocks) { Title = phrases["introduction.title"] } : null;

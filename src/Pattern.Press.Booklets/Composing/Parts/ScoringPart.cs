@@ -54,7 +54,7 @@ internal static class ScoringPart
         return new KeepTogetherBlock(
         [
             Words.Subheading(2, piece.Name),
-            new BesideBlock(text, new FigureBlock(drawing, AlternativeText.Of(drawing), [])),
+            new BesideBlock(text, new FigureBlock(drawing, AlternativeText.Of(drawing), [])) { FigureFirst = true },
         ]);
     }
 

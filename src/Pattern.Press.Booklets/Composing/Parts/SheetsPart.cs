@@ -63,7 +63,10 @@ internal sealed class SheetsPart
         var drawn = figures.Select((figure, i) => Figure(figure.Need, figure.Sheet, figure.Count, distances[i])).ToList();
         for (var i = 0; i < drawn.Count; i += 2)
             blocks.Add(i + 1 < drawn.Count ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : drawn[i] with { Width = FigureWidth.Small });
-        return new FlowPart(blocks) { Title = _phrases["sheets.title"] };
+        // A class has its sheets on pages of their own; a maker's go below the part before, as a whole, if they fit there.
+        return _context.IsForSeveral
+            ? new FlowPart(blocks) { Title = _phrases["sheets.title"] }
+            : new FlowPart([new KeepTogetherBlock(blocks)], FlowsOn: true) { Title = _phrases["sheets.title"] };
     }
 
     private static void Add(List<Inline> inlines, IReadOnlyList<Inline> more)

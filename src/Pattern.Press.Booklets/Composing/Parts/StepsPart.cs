@@ -18,7 +18,14 @@ internal static class StepsPart
         if (context.Source.Steps.Sum(step => step.Minutes ?? 0) is > 0 and var minutes)
             blocks.Add(Words.Paragraph(phrases.Format("steps.total", ("time", phrases.Minutes(ToTheQuarter(minutes)))), ParagraphKind.Lead));
         foreach (var step in context.Source.Steps)
-            blocks.Add(new KeepTogetherBlock(Step(context, step, bindings, words, options, problems)) { Source = new BlockSource(step.File, 1) });
+        {
+            blocks.Add(new KeepTogetherBlock(Step(context, step, bindings, words, options, problems))
+            {
+                Source = new BlockSource(step.File, 1),
+                KeepsWithPrevious = step == context.Source.Steps[0],
+            });
+        }
+
         // Below the last table where the first step fits there too; else the heading goes to the next page with it.
         return new FlowPart(blocks, FlowsOn: true) { Title = phrases["steps.title"] };
     }

@@ -26,7 +26,7 @@ internal static class TemplatesPart
                 OneWay = source.Stocks.Where(stock => stock.Value.OneWay).Select(stock => stock.Key).ToHashSet(),
             });
             RefuseEndless(plan, context, paper, problems);
-            return TemplatePages.Make(new TemplateJob
+            var job = new TemplateJob
             {
                 Plan = plan,
                 Page = page,
@@ -34,7 +34,17 @@ internal static class TemplatesPart
                 Stocks = source.Stocks,
                 Words = words,
                 Styles = context.Styles,
-            });
+            };
+            var pages = TemplatePages.Make(job);
+            foreach (var (message, stock) in job.Misfits.Distinct())
+            {
+                problems.Error(
+                    source.StockPlaces.TryGetValue(stock, out var place) ? place : source.StructurePlace,
+                    $"{message} The paper is {paper.Name}.",
+                    "Use shorter names or larger paper.");
+            }
+
+            return pages;
         }
         catch (TilePlanException impossible)
         {

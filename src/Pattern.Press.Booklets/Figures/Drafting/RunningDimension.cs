@@ -36,6 +36,9 @@ internal sealed class RunningDimension
         _labels = Labels();
     }
 
+    /// <summary>Whether its values had to be turned to have room side by side.</summary>
+    public bool IsTurned => _top && _oneLine;
+
     /// <summary>How far it reaches out from the sheet.</summary>
     public double Depth => _stations.Count == 0 ? 0 : Foot + _labels.Max(Across);
 

@@ -24,8 +24,17 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
     // About two lines of caption and the room around, in millimetres.
     private const double CaptionRoom = 12;
 
+    // Of a page.
+    private const double GenerousMostOfPage = 0.38;
+
+    // How much more of a figure's lettering a larger one has to show.
+    private const double WorthSeeing = 0.1;
+
     // What a less good arrangement must save at least, in millimetres.
     private const double WorthIt = 4;
+
+    /// <summary>A way of placing text and figures; whether it can be done.</summary>
+    private delegate bool Arrangement(Column column, StripList strips);
 
     protected override void LayOut(BesideBlock block, Column column, StripList strips)
     {
@@ -34,8 +43,13 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
             return;
         if (row is null && column.FigureScale != FigureScale.Tight)
         {
-            if (!TryBeside(block, column, TextShare, strips))
-                LayOutAbove(block, column, strips);
+            LayOutLegible(
+                [
+                    (inside, list) => TryBeside(block, inside, TextShare, list),
+                    (inside, list) => LayOutAbove(block, inside, list),
+                ],
+                column,
+                strips);
             return;
         }
 
@@ -43,6 +57,7 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
             [
                 (inside, list) => TryBeside(block, inside, TextShare, list),
                 (inside, list) => TryBeside(block, inside, WideTextShare, list),
+                (inside, list) => column.FigureScale == FigureScale.Tight && TryBeside(block, inside with { FigureScale = FigureScale.Usual }, TextShare, list),
                 (inside, list) => row is not null && TryAbove(block.Text, row, inside, list),
                 (inside, list) => LayOutAbove(block, inside, list),
             ],
@@ -50,15 +65,37 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
             strips);
     }
 
-    private static bool TryGenerous(BesideBlock block, FigureRowBlock? row, Column column, StripList strips) =>
-        row is null
-            ? TryBeside(block, column, NarrowTextShare, strips)
-            : HeightOf((inside, list) => TryAbove(block.Text, row, inside, list), column) is not null && TryAbove(block.Text, row, column, strips);
+    private static bool TryGenerous(BesideBlock block, FigureRowBlock? row, Column column, StripList strips)
+    {
+        if (row is not null)
+        {
+            bool Row(Column inside, StripList list) => TryAbove(block.Text, row, inside, list);
+            return Outcome(Row, column) is { IsCrowded: false } && Row(column, strips);
+        }
+
+        bool Beside(Column inside, StripList list) => TryBeside(block, inside, NarrowTextShare, list);
+        var beside = Outcome(Beside, column);
+        // Room is worth most where it lets more of the figure be named.
+        if (beside is not { Crowding: 0 })
+        {
+            bool Above(Column inside, StripList list) =>
+                LayOutAbove(block, inside with { MostFigureHeight = column.Session.TextHeight * GenerousMostOfPage }, list);
+            if (Outcome(Above, column) is { IsCrowded: false } above && above.Crowding < (beside?.Crowding ?? 1) - WorthSeeing)
+                return Above(column, strips);
+        }
+
+        return beside is { IsCrowded: false } && Beside(column, strips);
+    }
 
     private static bool LayOutAbove(BesideBlock block, Column column, StripList strips)
     {
-        column.LayOut(block.Text, strips);
-        column.LayOut(FiguresOf(block), strips);
+        var figures = FiguresOf(block);
+        var height = column.MostFigureHeight ?? FigureHeights.For(figures, column.Width, column);
+        if (!block.FigureFirst)
+            column.LayOut(block.Text, strips);
+        (column with { MostFigureHeight = height }).LayOut(figures, strips);
+        if (block.FigureFirst)
+            column.LayOut(block.Text, strips);
         return true;
     }
 
@@ -68,29 +105,54 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         return FigureRowElement.TrySideBySide(row, column, strips);
     }
 
-    /// <summary>Tries arrangements, the best first, and keeps the lowest; the last is one that always works.</summary>
-    private static void LayOutLowest(IReadOnlyList<Func<Column, StripList, bool>> arrangements, Column column, StripList strips)
+    /// <summary>Takes the first arrangement in which no figure is crowded; if all are, the first that works.</summary>
+    private static void LayOutLegible(IReadOnlyList<Arrangement> arrangements, Column column, StripList strips)
     {
-        var (best, lowest) = (arrangements[^1], double.PositiveInfinity);
+        Arrangement? best = null;
         foreach (var arrangement in arrangements)
         {
-            if (HeightOf(arrangement, column) is { } height && height < lowest - WorthIt)
-                (best, lowest) = (arrangement, height);
+            if (Outcome(arrangement, column) is not { } outcome)
+                continue;
+            best ??= arrangement;
+            if (outcome.IsCrowded)
+                continue;
+            best = arrangement;
+            break;
+        }
+
+        (best ?? arrangements[^1])(column, strips);
+    }
+
+    /// <summary>
+    /// Tries arrangements, the best first, and keeps the lowest of those in which no figure is crowded, or of all if there
+    /// is none; the last is one that always works.
+    /// </summary>
+    private static void LayOutLowest(IReadOnlyList<Arrangement> arrangements, Column column, StripList strips)
+    {
+        var best = arrangements[^1];
+        var lowest = (Height: double.PositiveInfinity, IsCrowded: true, Crowding: 1.0);
+        foreach (var arrangement in arrangements)
+        {
+            if (Outcome(arrangement, column) is not { } outcome)
+                continue;
+            var isBetter = outcome.IsCrowded == lowest.IsCrowded ? outcome.Height < lowest.Height - WorthIt : lowest.IsCrowded;
+            if (isBetter)
+                (best, lowest) = (arrangement, outcome);
         }
 
         best(column, strips);
     }
 
-    private static double? HeightOf(Func<Column, StripList, bool> arrangement, Column column)
+    private static (double Height, bool IsCrowded, double Crowding)? Outcome(Arrangement arrangement, Column column)
     {
-        double? height = null;
+        (double, bool, double)? outcome = null;
         column.Session.Measure(() =>
         {
             var strips = new StripList();
             if (arrangement(column with { Parent = new StructureElement(Role.Div), Frame = null }, strips))
-                height = Stacking.Stack(strips.Strips).Height;
+                outcome = (Stacking.Stack(strips.Strips).Height, strips.Strips.Any(strip => strip.IsCrowded), strips.Strips.Select(strip => strip.Crowding).DefaultIfEmpty().Max());
         });
-        return height;
+        return outcome;
     }
 
     private static IReadOnlyList<Block> FiguresOf(BesideBlock block) =>
@@ -117,7 +179,7 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         var (_, textHeight) = Stacking.Stack(text.Strips);
         var figures = FiguresOf(block);
         if (column.FigureScale == FigureScale.Tight)
-            figureColumn = figureColumn with { MostFigureHeight = Math.Max(FigureRowElement.LowestFigure, (textHeight / figures.Count) - CaptionRoom) };
+            figureColumn = figureColumn with { MostFigureHeight = Math.Max(FigureHeights.Lowest, (textHeight / figures.Count) - CaptionRoom) };
         figureColumn.LayOut(figures.Select(one => one is FigureBlock ? FigureRowElement.Widest(one) : one), figure);
         if (figure.Count == 0 || text.Count == 0)
             return false;

@@ -5,16 +5,12 @@ using Pattern.Press.Typesetting.Structure;
 
 namespace Pattern.Press.Typesetting.Layout.Elements;
 
-/// <summary>A tip or a caution: a tinted ground, a drawn mark, a bold title. A short one stays on one page; a long one may go on to the next after some of its items.</summary>
+/// <summary>A tip or a caution: a tinted ground, a drawn mark, a bold title. It stays on one page if it fits one.</summary>
 internal sealed class CalloutElement : BlockElement<CalloutBlock>
 {
     private const double PadSide = 4;
     private const double Pad = 3.2;
     private const double MarkRoom = 7.5;
-
-    // Of a page. Moved to the next as a whole, a callout higher than that would leave too much of this one empty.
-    private const double HighestUndivided = 1.0 / 3;
-    private const int LeastItems = 2;
 
     protected override void LayOut(CalloutBlock block, Column column, StripList strips)
     {
@@ -49,20 +45,10 @@ internal sealed class CalloutElement : BlockElement<CalloutBlock>
         // The first block's own room above would come on top of the frame's.
         var content = strips.Count;
         var gap = content == first ? strips.PendingSpace : 0;
-        foreach (var child in block.Content)
-        {
-            var start = strips.Count;
-            BlockElements.LayOut(child, inside, strips);
-            if (strips.Count > start)
-                strips[start].StartsItem = true;
-        }
-
+        inside.LayOut(block.Content, strips);
         if (strips.Count > content)
             strips[content].Gap = gap;
-        if (strips.HeightFrom(first) > session.TextHeight * HighestUndivided)
-            strips.KeepItemsTogether(first, session.TextHeight, LeastItems);
-        else
-            strips.KeepTogether(first, session.TextHeight);
+        strips.KeepTogether(first, session.TextHeight);
         strips.Space(session.Styles.Spacing.Block);
     }
 }

@@ -13,10 +13,13 @@ internal sealed class ColumnsElement : BlockElement<ColumnsBlock>
     // About thirty-five letters of a text face; shorter lines are all ends, in millimetres.
     private const double NarrowestColumn = 58;
 
+    // Of their height: what runs over by more fills a good part of the next page anyway.
+    private const double MostOver = 0.4;
+
     protected override void LayOut(ColumnsBlock block, Column column, StripList strips)
     {
         var gutter = column.Session.Styles.Spacing.Gutter;
-        for (var count = block.Count; count > 1; count--)
+        for (var count = Wanted(block, column, strips); count > 1; count--)
         {
             var width = (column.Width - (gutter * (count - 1))) / count;
             if (width >= NarrowestColumn && column.Session.Try(() => TryColumns(block, column, count, width, gutter, strips)))
@@ -26,12 +29,28 @@ internal sealed class ColumnsElement : BlockElement<ColumnsBlock>
         column.LayOut(block.Content, strips);
     }
 
+    private static int Wanted(ColumnsBlock block, Column column, StripList strips)
+    {
+        if (!block.MoreToFit)
+            return block.Count;
+        var height = 0.0;
+        column.Session.Measure(() =>
+        {
+            var content = new StripList();
+            column.LayOut([block with { MoreToFit = false }], content);
+            height = content.HeightFrom(0);
+        });
+        var top = strips.IsAtPageStart ? 0 : strips.BottomOnPage(column.Session.TextHeight) + strips.PendingSpace;
+        var over = top + height - column.Session.TextHeight;
+        return over > 0 && over < height * MostOver ? block.Count + 1 : block.Count;
+    }
+
     private static bool TryColumns(ColumnsBlock block, Column column, int count, double width, double gutter, StripList strips)
     {
         var trial = new StructureElement(Role.Div);
         var problems = column.Session.ProblemCount;
         var content = new StripList();
-        (column.Inset(0, column.Width - width) with { Parent = trial, Frame = null, MayJustify = false }).LayOut(block.Content, content);
+        (column.Inset(0, column.Width - width) with { Parent = trial, Frame = null, MayJustify = false, KeepsItems = true }).LayOut(block.Content, content);
         if (content.Count == 0 || column.Session.ProblemCount > problems || content.Strips.Skip(1).Any(strip => strip.StartsPage))
             return false;
         content.KeepHeadings(2 * column.Session.Looks.Body.Leading);
@@ -58,10 +77,18 @@ internal sealed class ColumnsElement : BlockElement<ColumnsBlock>
         while (high - low > 0.1)
         {
             var middle = (low + high) / 2;
-            var fits = content.Strips.All(strip => strip.Height <= middle) && Paginator.Paginate(content.Strips, middle).Count <= count;
-            (low, high) = fits ? (low, middle) : (middle, high);
+            (low, high) = Fits(content, count, middle) ? (low, middle) : (middle, high);
         }
 
         return high;
+    }
+
+    // Columns end where a page may end, never inside an item.
+    private static bool Fits(StripList content, int count, double height)
+    {
+        if (content.Strips.Any(strip => strip.Height > height))
+            return false;
+        var columns = Paginator.Paginate(content.Strips, height);
+        return columns.Count <= count && columns.SkipLast(1).All(column => column.Strips[^1].Strip.Keep == Keep.Free);
     }
 }

@@ -10,11 +10,7 @@ internal sealed class FigureRowElement : BlockElement<FigureRowBlock>
     /// <summary>Narrower figures cannot be read at arm's length, in millimetres.</summary>
     public const double NarrowestFigure = 42;
 
-    /// <summary>As low as a figure is made to save room, in millimetres: its lettering does not shrink with it.</summary>
-    public const double LowestFigure = 44;
-
-    // Of a page. A row serves to save height, which a tall figure beside a flat one would undo.
-    private const double MostOfPage = 0.25;
+    // Of a page.
     private const double GenerousMostOfPage = 0.45;
 
     protected override void LayOut(FigureRowBlock block, Column column, StripList strips)
@@ -44,6 +40,9 @@ internal sealed class FigureRowElement : BlockElement<FigureRowBlock>
     {
         var trial = new StructureElement(Role.Div);
         var problems = column.Session.ProblemCount;
+        var height = column.FigureScale == FigureScale.Generous
+            ? column.Session.TextHeight * GenerousMostOfPage
+            : FigureHeights.For(block.Figures, width, column);
         var group = new GroupStrip("A row of figures") { Source = column.Source, Frame = column.Frame };
         for (var i = 0; i < block.Figures.Count; i++)
         {
@@ -53,12 +52,7 @@ internal sealed class FigureRowElement : BlockElement<FigureRowBlock>
                 Parent = trial,
                 Frame = null,
                 MayJustify = false,
-                MostFigureHeight = column.FigureScale switch
-                {
-                    FigureScale.Tight => LowestFigure,
-                    FigureScale.Generous => column.Session.TextHeight * GenerousMostOfPage,
-                    _ => Math.Max(LowestFigure, column.Session.TextHeight * MostOfPage),
-                },
+                MostFigureHeight = height,
             };
             var figure = new StripList();
             BlockElements.LayOut(Widest(block.Figures[i]), cell, figure);

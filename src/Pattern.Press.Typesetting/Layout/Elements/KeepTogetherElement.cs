@@ -10,6 +10,7 @@ internal sealed class KeepTogetherElement : BlockElement<KeepTogetherBlock>
     {
         var first = strips.Count;
         column.LayOut(block.Content, strips);
-        strips.KeepTogether(first, column.Session.TextHeight);
+        if (column.FigureScale != FigureScale.Divided)
+            strips.KeepTogether(first, column.Session.TextHeight);
     }
 }

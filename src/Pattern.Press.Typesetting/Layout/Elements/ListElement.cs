@@ -76,7 +76,8 @@ internal sealed class ListElement : BlockElement<ListBlock>
                 inside.SetText([new TextInline("\u00A0")], looks.Body, inside.Parent.Add(Role.P), strips);
             strips[first].Gap = gap;
             strips[first].Labels.Add(hanging);
-            strips[first].StartsItem |= column.ListDepth == 0;
+            if (column.KeepsItems)
+                strips.KeepTogether(first, session.TextHeight);
             strips.NoSpace();
         }
 

@@ -11,7 +11,15 @@ internal sealed class GroupStrip(string kind) : Strip
 
     public override double Height => _height;
 
+    public override bool IsCrowded => _columns.Exists(column => column.Strips.Any(placed => placed.Strip.IsCrowded));
+
+    public override double Crowding =>
+        _columns.SelectMany(column => column.Strips).Select(placed => placed.Strip.Crowding).DefaultIfEmpty().Max();
+
     public override double Baseline => _columns is [([var first, ..], _), ..] ? first.Y + first.Strip.Baseline : Height;
+
+    /// <summary>Makes it at least so high, in millimetres.</summary>
+    public void Stretch(double height) => _height = Math.Max(_height, height);
 
     /// <summary>Adds a column. The strips in it know their own distance from the left.</summary>
     /// <param name="strips">Its strips.</param>

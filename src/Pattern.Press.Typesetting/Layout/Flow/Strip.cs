@@ -26,11 +26,14 @@ internal abstract class Strip
     /// <summary>Whether it starts a page.</summary>
     public bool StartsPage { get; set; }
 
-    /// <summary>Whether an item of a list, or a block of a callout, starts with it.</summary>
-    public bool StartsItem { get; set; }
-
     /// <summary>Whether it is (a line of) a heading, which wants at least two lines below it.</summary>
     public bool IsHeading { get; init; }
+
+    /// <summary>Whether something drawn in it wants to be larger.</summary>
+    public virtual bool IsCrowded => false;
+
+    /// <summary>How much lettering found no room in what is drawn in it, from 0 to 1.</summary>
+    public virtual double Crowding => 0;
 
     /// <summary>The ground it stands on; null for paper.</summary>
     public Frame? Frame { get; init; }

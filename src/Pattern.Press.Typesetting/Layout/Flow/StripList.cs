@@ -10,6 +10,7 @@ internal sealed class StripList
     private double _gap;
     private bool _startsPage;
     private int _lastPage;
+    private int _firstOpenHeading;
 
     public IReadOnlyList<Strip> Strips => _strips;
 
@@ -62,26 +63,6 @@ internal sealed class StripList
             Strengthen(i, Keep.Together);
     }
 
-    /// <summary>
-    /// Keeps strips together like <see cref="KeepTogether"/>, but lets a page end between their items once so many of them
-    /// stand on either side.
-    /// </summary>
-    public void KeepItemsTogether(int first, double pageHeight, int least)
-    {
-        if (HeightFrom(first) > pageHeight)
-            return;
-        var items = 0;
-        for (var i = first; i < _strips.Count; i++)
-            items += _strips[i].StartsItem ? 1 : 0;
-        var above = 0;
-        for (var i = first; i < _strips.Count - 1; i++)
-        {
-            above += _strips[i].StartsItem ? 1 : 0;
-            if (!_strips[i + 1].StartsItem || above < least || items - above < least)
-                Strengthen(i, Keep.Together);
-        }
-    }
-
     /// <summary>Keeps the last strip together with what comes next, unless that starts a page.</summary>
     public void KeepLast()
     {
@@ -89,23 +70,44 @@ internal sealed class StripList
             Strengthen(_strips.Count - 1, Keep.Together);
     }
 
-    /// <summary>Gives every heading at least so much text below it on its page, in millimetres.</summary>
+    /// <summary>
+    /// Gives every heading at least so much text below it on its page, in millimetres; where there is less so far, it keeps
+    /// with what comes next. Called again as the column grows, it goes on from where it was.
+    /// </summary>
     public void KeepHeadings(double least)
     {
-        for (var i = 0; i < _strips.Count; i++)
+        var open = -1;
+        for (var i = _firstOpenHeading; i < _strips.Count; i++)
         {
             if (!_strips[i].IsHeading)
                 continue;
-            var below = 0.0;
-            for (var j = i + 1; j < _strips.Count && below < least; j++)
+            var (below, at) = (0.0, i);
+            while (below < least && at < _strips.Count)
             {
-                if (_strips[j].StartsPage)
+                if (at + 1 < _strips.Count && _strips[at + 1].StartsPage)
                     break;
-                Strengthen(j - 1, Keep.Firm);
-                if (!_strips[j].IsHeading)
-                    below += _strips[j].Height;
+                Strengthen(at++, Keep.Firm);
+                if (at < _strips.Count && !_strips[at].IsHeading)
+                    below += _strips[at].Height;
             }
+
+            if (at == _strips.Count && open < 0)
+                open = i;
         }
+
+        _firstOpenHeading = open < 0 ? _strips.Count : open;
+    }
+
+    /// <summary>
+    /// How high the last strips are that go to the next page together with what follows if that does not fit below them:
+    /// a heading, say, with too little text of its own; in millimetres.
+    /// </summary>
+    public double TailHeight()
+    {
+        var first = _strips.Count;
+        while (first > 0 && _strips[first - 1].Keep > Keep.Free && (first == _strips.Count || !_strips[first].StartsPage))
+            first--;
+        return first == _strips.Count ? 0 : HeightFrom(first);
     }
 
     /// <summary>How high the strips from one on are, stacked on a page of their own.</summary>

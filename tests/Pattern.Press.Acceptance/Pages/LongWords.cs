@@ -1,0 +1,87 @@
+using Pattern.Press.Acceptance.BadInput;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+
+namespace Pattern.Press.Acceptance.Pages;
+
+/// <summary>
+/// Names and titles longer than anybody thought of: on covers and templates they are set smaller or in more lines as far
+/// as that goes; what does not fit then is said with its line.
+/// </summary>
+public sealed class LongWords
+{
+    private const string Title = "title: A Box That Opens Like a Flower";
+    private const string LongTitle = "A Box That Opens Like a Flower, Made to Measure for a Round Tin of Loose Tea, With a Lid and a Platform, for the Tuesday Class";
+
+    [Theory]
+    [InlineData("handout", "a4")]
+    [InlineData("market", "a4")]
+    [InlineData("handout", "a5")]
+    [InlineData("market", "a5")]
+    [InlineData("market", "5.5x8.5in")]
+    public void A_long_title_is_set_smaller_on_the_cover_and_stays_inside_the_heads_of_pages(string theme, string paper)
+    {
+        using var copy = new BookletCopy();
+        copy.Change("booklet.md", Title, "title: " + LongTitle).Change("booklet.md", "theme: handout", "theme: " + theme);
+        var (code, _, errors) = copy.Build("--paper", paper);
+        Assert.Equal("", errors);
+        Assert.Equal(0, code);
+        using var file = PdfDocument.Open(Directory.GetFiles(copy.Out).Single());
+        var cover = file.GetPage(1);
+        Assert.StartsWith(LongTitle, string.Concat(cover.Letters.Select(letter => letter.Value)), StringComparison.Ordinal);
+        AssertInside(cover);
+        var page = file.GetPage(3);
+        AssertInside(page);
+        var words = string.Concat(page.Letters.Select(letter => letter.Value));
+        Assert.True(words.Contains(LongTitle, StringComparison.Ordinal) || words.Contains('…', StringComparison.Ordinal), words);
+    }
+
+    [Theory]
+    [InlineData(Title, "title: Explosionsschachtelverpackungsanleitungsheftchenumschlag", "“Explosionsschachtelverpackungsanleitungsheftchenumschlag” in the title", "title: Ex")]
+    [InlineData("subtitle: An explosion box around a small tin of loose tea", "subtitle: Teedosenexplosionsschachtelverpackungsanleitungsheftchenumschlagbildunterschriftenverzeichnisregistereintragsnummernliste", "in the subtitle", "subtitle:")]
+    [InlineData("maker: Quayside Paper Evenings", "maker: Quaysidepapereveningsandallwhocometothemoneveryothertuesdayofthemonthfromseventotensharpandstayontotidyupthetables", "in the maker", "maker:")]
+    public void A_word_that_is_wider_than_the_cover_is_a_problem_at_its_line(string from, string to, string says, string at)
+    {
+        using var copy = new BookletCopy();
+        copy.Change("booklet.md", from, to);
+        AssertRefused(copy, copy.Build("--paper", "a5"), says, at, "Shorten it");
+    }
+
+    [Theory]
+    [InlineData(Title, "title", "The title takes")]
+    [InlineData("subtitle: An explosion box around a small tin of loose tea", "subtitle", "The subtitle takes")]
+    [InlineData("maker: Quayside Paper Evenings", "maker", "The maker takes")]
+    public void More_words_than_the_cover_holds_are_a_problem_at_their_line(string from, string key, string says)
+    {
+        using var copy = new BookletCopy();
+        copy.Change("booklet.md", from, key + ": " + string.Join(' ', Enumerable.Repeat("An explosion box around a small tin of loose tea", 30)));
+        AssertRefused(copy, copy.Build("--paper", "a4"), says, key + ":", "Shorten it");
+    }
+
+    [Fact]
+    public void Names_too_long_for_the_words_of_a_template_page_are_a_problem_at_the_line_of_the_material()
+    {
+        using var copy = new BookletCopy();
+        copy.Change("booklet.md", "name: moss-green card, smooth", "name: " + string.Join(' ', Enumerable.Repeat("moss-green card, smooth on one side", 160)));
+        AssertRefused(copy, copy.Build("--paper", "a4", "--only", "templates"), "too long for the words of a template page", "card:", "shorter names");
+    }
+
+    private static void AssertRefused(BookletCopy copy, (int Code, string Output, string Errors) run, string says, string at, string advises)
+    {
+        Assert.Equal(1, run.Code);
+        Assert.Contains(says, run.Errors, StringComparison.Ordinal);
+        Assert.Contains($"booklet.md:{copy.LineOf("booklet.md", at)}:", run.Errors, StringComparison.Ordinal);
+        Assert.Contains(advises, run.Errors, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(copy.Out) && Directory.GetFiles(copy.Out).Length > 0);
+    }
+
+    private static void AssertInside(Page page)
+    {
+        foreach (var letter in page.Letters)
+        {
+            Assert.InRange(letter.StartBaseLine.X, 0, page.Width);
+            Assert.InRange(letter.EndBaseLine.X, 0, page.Width);
+            Assert.InRange(letter.StartBaseLine.Y, 0, page.Height);
+        }
+    }
+}
