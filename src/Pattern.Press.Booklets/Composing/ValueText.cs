@@ -21,13 +21,17 @@ internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phras
     public IReadOnlyList<Inline> Both(Value here, Value? there) => Both(here, there, primary);
 
     /// <summary>A value in both columns, the one of a ruler first.</summary>
-    public IReadOnlyList<Inline> Both(Value here, Value? there, Ruler first)
+    /// <param name="here">The value on that ruler.</param>
+    /// <param name="there">The other fit's value, of the same kind; null leaves it out.</param>
+    /// <param name="first">The ruler.</param>
+    /// <param name="inTable">Whether the second value may stand below the first, for want of room in a table's column.</param>
+    public IReadOnlyList<Inline> Both(Value here, Value? there, Ruler first, bool inTable = false)
     {
         var inlines = new List<Inline>(One(here, first));
         if (there is null or NumberValue or FlagValue or WordValue)
             return inlines;
         // A value and what it is on the other ruler are read as one: no line ends between them.
-        inlines.Add(new TextInline("\u00A0"));
+        inlines.Add(new TextInline(inTable ? " " : "\u00A0"));
         inlines.AddRange(Bracketed(One(there, Other(first))));
         return inlines;
     }

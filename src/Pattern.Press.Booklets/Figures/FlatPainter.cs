@@ -274,31 +274,39 @@ internal sealed class FlatPainter
         var thin = new Stroke(lines.Dimension, lines.ThinWidth);
         var items = crowded
             .GroupBy(item => item.Text, StringComparer.Ordinal)
-            .Select(group => (Text: group.Key, At: group.Select(item => Shape.Of(item.Panel.Outline, placing).Middle).OrderByDescending(p => p.X).ThenBy(p => p.Y).First()))
-            .OrderBy(item => item.At.Y)
+            .Select(group => (Text: group.Key, Panels: group.Select(item => Shape.Of(item.Panel.Outline, placing).Middle).OrderByDescending(p => p.X).ThenBy(p => p.Y).ToArray()))
+            .OrderBy(item => item.Panels[0].Y)
             .ToArray();
         double needed = 0;
         var low = 0.0;
-        foreach (var (text, at) in items)
+        foreach (var (text, panels) in items)
         {
             var label = new Label([text], _styles.Text.Regular, Math.Max(Least, _styles.Scale.Drawing), _styles.Language);
-            needed = Math.Max(needed, label.Width + LeaderRoom + Edge);
-            var y = Math.Max(at.Y, low + (label.Height / 2) + 0.8);
             var x = rightSide + LeaderRoom + (label.Width / 2);
-            var leader = new Segment(at, new Point(rightSide + LeaderRoom - 0.8, y));
-            for (var tries = 0; tries < 24 && !(board.Room.IsClear(leader) && board.Room.IsFree(label.BoxAt(x, y))); tries++)
-            {
-                y += 1;
-                leader = new Segment(at, new Point(leader.To.X, y));
-            }
-
-            low = y + (label.Height / 2);
-            board.Solid(PathBuilder.Circle(at.X, at.Y, 0.45), lines.Dimension);
+            if (panels.Select(at => Leader(board, at, label, x, low)).FirstOrDefault(found => found is not null) is not { } leader)
+                continue;
+            needed = Math.Max(needed, label.Width + LeaderRoom + Edge);
+            low = leader.To.Y + (label.Height / 2);
+            board.Solid(PathBuilder.Circle(leader.From.X, leader.From.Y, 0.45), lines.Dimension);
             board.Line(leader, thin);
-            board.Write(label, x, y, _styles.Palette.Text, LabelSide.Left);
+            board.Write(label, x, leader.To.Y, _styles.Palette.Text, LabelSide.Left);
         }
 
         return needed;
+    }
+
+    // As level as other lettering lets it; null where there is no way through.
+    private static Segment? Leader(Board board, Point at, Label label, double x, double low)
+    {
+        var y = Math.Max(at.Y, low + (label.Height / 2) + 0.8);
+        for (var tries = 0; tries < 25; tries++, y++)
+        {
+            var leader = new Segment(at, new Point(x - (label.Width / 2) - 0.8, y));
+            if (board.Room.IsClear(leader) && board.Room.IsFree(label.BoxAt(x, y)))
+                return leader;
+        }
+
+        return null;
     }
 
     private void DrawLetters(Board board, Placing placing)

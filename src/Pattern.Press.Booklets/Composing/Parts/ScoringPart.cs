@@ -74,7 +74,7 @@ internal static class ScoringPart
     /// <summary>Every lettered corner with its place on the sheet.</summary>
     internal static TableBlock PointTable(PhraseBook phrases, ValueText values, ScoreSchedule here, ScoreSchedule? there, Ruler ruler)
     {
-        TableCell Place(Length length, Length? other) => new(values.Both(new LengthValue(length), other is { } same ? new LengthValue(same) : null, ruler));
+        TableCell Place(Length length, Length? other) => new(values.Both(new LengthValue(length), other is { } same ? new LengthValue(same) : null, ruler, inTable: true));
         string[] heads = ["scoring.by_points.point", "scoring.by_points.left", "scoring.by_points.top"];
         TableCell[] Cells(int i) => i < here.Points.Count
             ? [Words.Head(here.Points[i].Letter), Place(here.Points[i].FromLeft, there?.Points[i].FromLeft), Place(here.Points[i].FromTop, there?.Points[i].FromTop)]
