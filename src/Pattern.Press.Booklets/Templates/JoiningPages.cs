@@ -31,27 +31,36 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
     // Room below the last words that nothing else needs.
     private const double Tolerance = 4;
 
+    // A drawing lower than this is too small to follow: then the words go on overleaf, and it takes a good half of the page.
+    private const double Lowest = 60;
+    private const double ShareOfPage = 0.55;
+
     /// <summary>The pages still without their numbers.</summary>
     public IReadOnlyList<Func<int, int, string?, int, FixedPage>> Plan()
     {
         var pages = new List<Func<int, int, string?, int, FixedPage>>();
         var waiting = new Queue<(TilePlan Plan, IReadOnlyList<Seam> Seams)>(templates.Where(template => template.Plan.Tiles.Count > 1));
-        while (waiting.Count > 0)
+        IReadOnlyList<string> overleaf = [];
+        while (waiting.Count > 0 || overleaf.Count > 0)
         {
             var frame = new PageFrame(job, lying: false, withTemplate: false);
             var contents = new List<FixedContent>();
             var y = frame.Area.Top + AboveFirst;
-            while (waiting.Count > 0)
+            if (overleaf.Count > 0)
+            {
+                (var bottom, overleaf) = Put(contents, overleaf, frame, frame.Left, y);
+                y = bottom + Gap;
+            }
+
+            while (waiting.Count > 0 && overleaf.Count == 0)
             {
                 var (plan, seams) = waiting.Peek();
-                var (items, bottom) = Block(frame, plan, seams, y);
-                if (bottom > frame.Area.Bottom && contents.Count > 0)
+                var (items, bottom, rest) = Block(frame, plan, seams, y);
+                if ((bottom > frame.Area.Bottom || rest.Count > 0) && contents.Count > 0)
                     break;
-                if (bottom > frame.Area.Bottom + Tolerance)
-                    job.Misfits.Add(("How the pages of “" + plan.Part.Piece.Name + "” are joined takes more than a page.", ""));
                 waiting.Dequeue();
                 contents.AddRange(items);
-                y = bottom + Gap;
+                (y, overleaf) = (bottom + Gap, rest);
             }
 
             var destination = "template-joining" + (pages.Count == 0 ? "" : "-" + (pages.Count + 1).ToString(CultureInfo.InvariantCulture));
@@ -67,7 +76,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         return pages;
     }
 
-    private (IReadOnlyList<FixedContent> Contents, double Bottom) Block(PageFrame frame, TilePlan plan, IReadOnlyList<Seam> seams, double top)
+    private (IReadOnlyList<FixedContent> Contents, double Bottom, IReadOnlyList<string> Overleaf) Block(PageFrame frame, TilePlan plan, IReadOnlyList<Seam> seams, double top)
     {
         var styles = job.Styles;
         var contents = new List<FixedContent>();
@@ -83,15 +92,15 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         var wide = plan.Tiles.Count > 4 || frame.Right - frame.Left < Narrow;
         var width = (frame.Right - frame.Left) * (wide ? 1 : 0.56);
         var bounds = TileMap.Bounds(plan);
-        var points = Math.Clamp(styles.Scale.Small + 1, 8.5, 9.5);
-        var leading = points * 1.3 * 25.4 / 72;
+        var leading = Leading;
         var steps = Steps(plan, seams).ToArray();
-        IReadOnlyList<LetteringLine>[] Words(double room) =>
-            [.. Sentences(plan, steps).Select(step => Lines.Break(step, room, styles.Text.Regular, points, styles.Language))];
-        var below = Words(frame.Right - frame.Left);
-        var taken = wide ? below.Sum(lines => (lines.Count * leading) + Between) + 4 : 0;
+        string[] sentences = [.. Sentences(plan, steps)];
+        var taken = wide ? sentences.Sum(sentence => (Broken(sentence, frame.Right - frame.Left).Count * leading) + Between) + 4 : 0;
+        var room = frame.Area.Height - (y - top) - taken - 2;
+        if (room < Lowest)
+            room = frame.Area.Height * ShareOfPage;
         var alone = templates.Count(template => template.Plan.Tiles.Count > 1) == 1;
-        var tallest = Math.Min(alone ? TallestAlone : wide ? TallestWide : Tallest, Math.Max(30, frame.Area.Height - (y - top) - taken - 2));
+        var tallest = Math.Min(alone ? TallestAlone : wide ? TallestWide : Tallest, room);
         var scale = Math.Min(wide ? 0.7 : 0.5, Math.Min((width - 2) / bounds.Width, tallest / bounds.Height));
         var board = new Board();
         DrawWhole(board, plan, seams, steps, frame.Left, y, scale);
@@ -105,14 +114,31 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
 
         var left = wide ? frame.Left : frame.Left + (bounds.Width * scale) + 8;
         var down = wide ? y + (bounds.Height * scale) + 4 : y;
-        foreach (var lines in wide ? below : Words(frame.Right - left))
+        var (last, rest) = Put(contents, sentences, frame, left, down);
+        return (contents, Math.Max(last, y + (bounds.Height * scale)), rest);
+    }
+
+    private double Points => Math.Clamp(job.Styles.Scale.Small + 1, 8.5, 9.5);
+
+    private double Leading => Points * 1.3 * 25.4 / 72;
+
+    private IReadOnlyList<LetteringLine> Broken(string sentence, double room) =>
+        Lines.Break(sentence, room, job.Styles.Text.Regular, Points, job.Styles.Language);
+
+    // As many as the page holds, at least one; the rest goes overleaf.
+    private (double Bottom, IReadOnlyList<string> Overleaf) Put(List<FixedContent> contents, IReadOnlyList<string> sentences, PageFrame frame, double left, double down)
+    {
+        for (var i = 0; i < sentences.Count; i++)
         {
-            var (items, next) = Lines.Put(lines, left, down, leading, styles.Palette.Text);
+            var lines = Broken(sentences[i], frame.Right - left);
+            if (i > 0 && down + (lines.Count * Leading) > frame.Area.Bottom + Tolerance)
+                return (down, [.. sentences.Skip(i)]);
+            var (items, next) = Lines.Put(lines, left, down, Leading, job.Styles.Palette.Text);
             contents.Add(new FixedContent(Role.P, items));
             down = next + Between;
         }
 
-        return (contents, Math.Max(down, y + (bounds.Height * scale)));
+        return (down, []);
     }
 
     private void DrawWhole(Board board, TilePlan plan, IReadOnlyList<Seam> seams, IReadOnlyList<JoiningStep> steps, double x, double y, double scale)

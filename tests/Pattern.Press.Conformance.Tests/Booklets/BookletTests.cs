@@ -39,7 +39,9 @@ public sealed class BookletTests
     {
         var (pages, file) = Shelf.Of(name, paper, theme);
         var set = string.Concat(pages.Document.Pages.SelectMany(page => SetText.Runs(page.Items)).Select(item => item.Run.Text));
-        Assert.Equal(Letters(set), Letters(Tools.PdfToText(file)));
+
+        // Poppler joins the two parts of a word that ends a line with its hyphen; other tests read hyphens one by one.
+        Assert.Equal(Letters(set.Replace("-", "", StringComparison.Ordinal)), Letters(Tools.PdfToText(file).Replace("-", "", StringComparison.Ordinal)));
     }
 
     [Theory]

@@ -9,6 +9,9 @@ public sealed class Scene
 {
     private const double Same = 1e-6;
 
+    /// <summary>How far straight lines may stray from the arc of a hole, in millimetres.</summary>
+    private const double HoleFlatness = 0.02;
+
     /// <summary>How far hatching stands off its card, in millimetres: so that the card hides it from behind.</summary>
     private const double GlueHair = 0.05;
     private readonly List<Face> _faces = [];
@@ -37,9 +40,12 @@ public sealed class Scene
         foreach (var panel in pose.Panels)
         {
             var owner = _owners++;
-            AddFlat(panel.Corners, panel.Facing, Surface.CardFacing, Surface.CardAway, owner);
+            IReadOnlyList<Vector3d> corners = panel.Panel.Holes.Count == 0 ? panel.Corners : [.. BridgedRing.Of(panel.Panel).Select(panel.At)];
+            AddFlat(corners, panel.Facing, Surface.CardFacing, Surface.CardAway, owner);
             foreach (var (from, to, kind) in Edges(pose, panel))
                 _lines.Add(new SpaceLine(from, to, kind));
+            foreach (var hole in panel.Panel.Holes)
+                AddRing([.. hole.Flattened(HoleFlatness).Select(panel.At)], LineKind.Cut);
         }
 
         // Where a panel bends there is no line, unless one looks along it.
@@ -99,7 +105,7 @@ public sealed class Scene
         AddPrism(Circle(middle, diameter / 2, sides), height, LineKind.Rounded);
 
         // A rim a little inside the edge makes a plain disc read as the top of something round.
-        AddRing(Circle(middle + (Vector3d.UnitZ * height), diameter * 0.46, sides));
+        AddRing(Circle(middle + (Vector3d.UnitZ * height), diameter * 0.46, sides), LineKind.Detail);
     }
 
     private static Vector3d[] Circle(Vector3d middle, double radius, int sides)
@@ -114,10 +120,10 @@ public sealed class Scene
         return corners;
     }
 
-    private void AddRing(Vector3d[] corners)
+    private void AddRing(Vector3d[] corners, LineKind kind)
     {
         for (var i = 0; i < corners.Length; i++)
-            _lines.Add(new SpaceLine(corners[i], corners[(i + 1) % corners.Length], LineKind.Detail));
+            _lines.Add(new SpaceLine(corners[i], corners[(i + 1) % corners.Length], kind));
     }
 
     private void AddPrism(Vector3d[] foot, double height, LineKind upright)

@@ -37,7 +37,7 @@ internal sealed class ColumnsElement : BlockElement<ColumnsBlock>
         column.Session.Measure(() =>
         {
             var content = new StripList();
-            column.LayOut([block with { MoreToFit = false }], content);
+            (column with { Parent = new StructureElement(Role.Div) }).LayOut([block with { MoreToFit = false }], content);
             height = content.HeightFrom(0);
         });
         var top = strips.IsAtPageStart ? 0 : strips.BottomOnPage(column.Session.TextHeight) + strips.PendingSpace;
