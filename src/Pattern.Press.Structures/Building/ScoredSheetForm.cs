@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Pattern.Press.Measure;
-using Pattern.Press.Nets.Building;
 using Pattern.Press.Nets;
+using Pattern.Press.Nets.Building;
 using Pattern.Press.Structures.Formulas;
 using Pattern.Press.Structures.Reading;
 
