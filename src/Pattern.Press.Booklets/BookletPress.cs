@@ -30,7 +30,7 @@ public sealed class BookletPress(Resources resources)
         progress?.Report("writing");
         return AtOnce.Select(pages, page => new BuiltBooklet(
             FileName(page, options),
-            Export(page.Document),
+            PdfExporter.ToBytes(page.Document),
             page.Document.Pages.Count,
             page.TemplatePages));
     }
@@ -89,13 +89,6 @@ public sealed class BookletPress(Resources resources)
     // What is not the whole booklet in its colours does not take the place of it.
     private static string FileName(LaidOutBooklet booklet, BuildOptions options) =>
         $"{booklet.Name}{(options.OnlyTemplates ? "-templates" : "")}-{booklet.Paper.Id}{(options.Grey ? "-grey" : "")}.pdf";
-
-    private static byte[] Export(PressDocument document)
-    {
-        using var bytes = new MemoryStream();
-        PdfExporter.Write(document, bytes);
-        return bytes.ToArray();
-    }
 }
 
 /// <summary>A booklet laid out for one paper.</summary>

@@ -97,10 +97,7 @@ internal sealed class CatalogueBook(PhraseBook phrases, PaperSize paper)
     private static Length Nearest(Length length) => Ruler.SixteenthInches.Round(length, Rounding.Nearest);
 
     private IReadOnlyList<Inline> Both(IReadOnlyList<Length> here, IReadOnlyList<Length> there) =>
-        [new MeasureInline(Sizes(here, Ruler.WholeMillimetres)), new TextInline(" "), new MeasureInline($"({Sizes(there, Ruler.SixteenthInches)})")];
-
-    private string Sizes(IReadOnlyList<Length> sizes, Ruler ruler) =>
-        _values.Point(string.Concat(sizes.SkipLast(1).Select(size => $"{LengthFormat.Number(size, ruler)} × ")) + LengthFormat.Format(sizes[^1], ruler));
+        [new MeasureInline(_values.Sides(here, Ruler.WholeMillimetres)), new TextInline(" "), new MeasureInline($"({_values.Sides(there, Ruler.SixteenthInches)})")];
 
     private IReadOnlyList<Inline> Both(Length length) =>
         _values.Both(new LengthValue(length), new LengthValue(Nearest(length)));

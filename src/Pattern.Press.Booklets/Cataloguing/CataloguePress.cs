@@ -36,11 +36,7 @@ public sealed class CataloguePress(Resources resources)
     /// <returns>The file and how many pages it has, or null when there are errors.</returns>
     public (byte[] File, int Pages)? Make(IReadOnlyList<Structure> structures, PaperSize paper, string? theme, Problems problems)
     {
-        if (LayOut(structures, paper, theme, problems) is not { } document)
-            return null;
-        using var bytes = new MemoryStream();
-        PdfExporter.Write(document, bytes);
-        return (bytes.ToArray(), document.Pages.Count);
+        return LayOut(structures, paper, theme, problems) is { } document ? (PdfExporter.ToBytes(document), document.Pages.Count) : null;
     }
 
     /// <summary>The same, laid out and not written: for tests.</summary>

@@ -60,6 +60,10 @@ internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phras
     /// <summary>A size with its unit, as one string: <c>225 × 215 mm</c>.</summary>
     public string Size(Size size, Ruler ruler) => Point(LengthFormat.Format(new Size(ruler.Judged(size.Width), ruler.Judged(size.Height)), ruler));
 
+    /// <summary>Two or three sides with their unit, as one string: <c>69 × 69 × 81 mm</c>.</summary>
+    public string Sides(IReadOnlyList<Length> sides, Ruler ruler) =>
+        Point(string.Concat(sides.SkipLast(1).Select(side => $"{LengthFormat.Number(side, ruler)} × ")) + LengthFormat.Format(sides[^1], ruler));
+
     // The unit is said once, at the end: 80, 144 and 160 mm.
     private IReadOnlyList<Inline> List(IReadOnlyList<Length> lengths, Ruler ruler)
     {

@@ -18,20 +18,7 @@ public sealed class PrintedCatalogue
 {
     private static readonly IReadOnlyList<Structure> All = Catalogue.Open(Resources.OfProgram.StructuresFolder, new Problems()).All(new Problems());
 
-    public static TheoryData<string, string> Prints
-    {
-        get
-        {
-            var data = new TheoryData<string, string>();
-            foreach (var theme in ThemeReader.Names(Resources.OfProgram.ThemesFolder))
-            {
-                data.Add("a4", theme);
-                data.Add("letter", theme);
-            }
-
-            return data;
-        }
-    }
+    public static MatrixTheoryData<string, string> Prints { get; } = new(["a4", "letter"], ThemeReader.Names(Resources.OfProgram.ThemesFolder));
 
     [Theory]
     [MemberData(nameof(Prints))]

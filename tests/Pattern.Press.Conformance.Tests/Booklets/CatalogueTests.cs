@@ -12,20 +12,7 @@ namespace Pattern.Press.Conformance.Booklets;
 /// <summary>The printed catalogue of structures, held against the same conditions as every booklet.</summary>
 public sealed class CatalogueTests
 {
-    public static TheoryData<string, string> Prints
-    {
-        get
-        {
-            var data = new TheoryData<string, string>();
-            foreach (var theme in ThemeReader.Names(Resources.OfProgram.ThemesFolder))
-            {
-                data.Add("a4", theme);
-                data.Add("letter", theme);
-            }
-
-            return data;
-        }
-    }
+    public static MatrixTheoryData<string, string> Prints { get; } = new(["a4", "letter"], ThemeReader.Names(Resources.OfProgram.ThemesFolder));
 
     [Theory]
     [MemberData(nameof(Prints))]
@@ -35,9 +22,7 @@ public sealed class CatalogueTests
         var structures = Catalogue.Open(Resources.OfProgram.StructuresFolder, problems).All(problems);
         var pages = new CataloguePress(Resources.OfProgram).LayOut(structures, PaperSize.Find(paper)!, theme, problems);
         Assert.True(pages is not null, string.Join(Environment.NewLine, problems.All));
-        using var bytes = new MemoryStream();
-        PdfExporter.Write(pages!, bytes);
-        var file = bytes.ToArray();
+        var file = PdfExporter.ToBytes(pages!);
         Assert.Empty(PdfConformance.Check(file));
         SetText.MatchesFile(pages!, file);
     }

@@ -139,12 +139,7 @@ internal sealed class CoverPage(BookletContext context, ValueText values, Finish
     }
 
     // Each size stays on one line.
-    private string Outside(IReadOnlyList<Length> sizes, Model model)
-    {
-        var ruler = model.Kit.Ruler;
-        var numbers = sizes.SkipLast(1).Select(size => $"{LengthFormat.Number(size, ruler)} × ");
-        return values.Point($"{string.Concat(numbers)}{LengthFormat.Format(sizes[^1], ruler)}").Replace(' ', '\u00A0');
-    }
+    private string Outside(IReadOnlyList<Length> sizes, Model model) => values.Sides(sizes, model.Kit.Ruler).Replace(' ', '\u00A0');
 
     private IReadOnlyList<LetteringLine> Lines(string text, FontFace face, double size, double measure) =>
         SetLines.Break(text, face, size, measure, context.Source.Language);

@@ -33,6 +33,16 @@ public static class PdfExporter
         WriteDocument(document, file, output);
     }
 
+    /// <summary>A document as the bytes of a file, in memory.</summary>
+    /// <param name="document">The document.</param>
+    /// <exception cref="ArgumentException">The document cannot be written, as <see cref="Write"/> says.</exception>
+    public static byte[] ToBytes(PressDocument document)
+    {
+        using var bytes = new MemoryStream();
+        Write(document, bytes);
+        return bytes.ToArray();
+    }
+
     private static void WriteDocument(PressDocument document, PdfFile file, Stream output)
     {
         var (catalog, info, pageTree) = (file.Reserve(), file.Reserve(), file.Reserve());
