@@ -152,7 +152,7 @@ internal sealed class DraftSteps(Model model, Item item)
             text.Append(CultureInfo.InvariantCulture, $"{number++}. {line}\n");
         if (part.Quantity > 1)
             text.Append(CultureInfo.InvariantCulture, $"{number}. Do the same with every {name}.\n");
-        text.Append(Figure(piece.Id, SeamClosing.Of(piece, model.Kit.Assembly.Seams, []) is null ? "folded" : "gluing"));
+        text.Append(Figure(piece.Id, SeamClosing.Of(piece, model.Kit.Assembly.Seams, [], model.Kit.Assembly.Find(piece.Id)?.Opens) is null ? "folded" : "gluing"));
         var figure = piece.GlueAreas.Count > 0 ? "glue" : piece.Folds.Count > 0 ? "folds" : "flat";
         Step($"{(piece.Folds.Count == 0 ? "Roll" : "Fold")}{(piece.GlueAreas.Count > 0 ? " and glue" : "")} the {name}", piece.Id, figure, 12, ["bone folder", "glue or double-sided tape"], text.ToString());
     }
