@@ -81,9 +81,12 @@ internal sealed record ItemRoom(double Room, string Panel)
             _ => (Vector3d.UnitX, Vector3d.UnitZ),
         };
         var middle = foot + (leaving == Leaving.Up ? default : Vector3d.UnitZ * (item.Height / 2));
+
+        // What is round goes ahead with its widest part; what lies behind that is only as wide as where it stands now.
         var rear = leaving switch
         {
             Leaving.Up => 0,
+            _ when item.IsRound && !item.RollsOnItsSide => 0,
             Leaving.Right or Leaving.Left => item.Width / 2,
             _ => item.Depth / 2,
         };

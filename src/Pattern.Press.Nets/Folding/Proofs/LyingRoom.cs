@@ -17,13 +17,24 @@ internal static class LyingRoom
 
     private static ItemRoom? Least(ItemBody item, Vector3d foot, IEnumerable<Slab> slabs, double from)
     {
-        ItemRoom? least = null;
         var middle = Vector3d.UnitZ * (item.Height / 2);
+        var near = new List<(double AtLeast, Slab Slab, List<Vector3d> Corners)>();
         foreach (var slab in slabs)
         {
             List<Vector3d> corners = [.. ConvexClip.Keep([.. slab.Panel.Corners.Select(corner => corner - foot)], Vector3d.UnitZ, from).Select(corner => corner - middle)];
             if (corners.Count == 0)
                 continue;
+
+            // Nothing of a panel is nearer than its middle by more than it reaches from there.
+            var centre = corners.Aggregate(default(Vector3d), (sum, corner) => sum + corner) * (1.0 / corners.Count);
+            near.Add((item.Distance(centre) - corners.Max(centre.DistanceTo) - Math.Max(slab.Facing, slab.Away), slab, corners));
+        }
+
+        ItemRoom? least = null;
+        foreach (var (atLeast, slab, corners) in near.OrderBy(one => one.AtLeast))
+        {
+            if (least is not null && atLeast > least.Room)
+                break;
             var nearest = Nearest(item, corners, slab.Panel.Motion.XAxis, slab.Panel.Motion.YAxis);
             var room = item.Distance(nearest) - slab.Towards(item.Towards(nearest));
             if (least is null || room < least.Room)
