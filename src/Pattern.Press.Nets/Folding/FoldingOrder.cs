@@ -6,6 +6,9 @@ namespace Pattern.Press.Nets.Folding;
 /// </summary>
 internal sealed class FoldingOrder
 {
+    /// <summary>The rank of what is folded once the walls stand.</summary>
+    private const double AfterWalls = 1.5;
+
     private readonly HingeTree tree;
     private readonly IReadOnlyList<Move> moves;
     private readonly Dictionary<Move, int> steps;
@@ -59,7 +62,8 @@ internal sealed class FoldingOrder
     }
 
     /// <summary>The piece folded part of the way: 0 flat, 1 finished; each step takes an equal share.</summary>
-    public Pose At(double opening) => Pose(tree, moves, move => Math.Clamp((opening * Steps) - steps[move], 0, 1));
+    /// <remarks>Parts are rounded, so that what was solved for at one is known again at the same part of another order.</remarks>
+    public Pose At(double opening) => Pose(tree, moves, move => Math.Round(Math.Clamp((opening * Steps) - steps[move], 0, 1), 12));
 
     private static Pose Pose(HingeTree tree, IReadOnlyList<Move> moves, Func<Move, double> part)
     {
@@ -85,7 +89,9 @@ internal sealed class FoldingOrder
         {
             if (opening is null || !opening.Moves(group))
             {
-                moves.Add(new Move(group.Bends ? AfterWalls : 1, false, null, part => Angles(group.Held, part is 1 ? group.Finished : group.FromFlat.At(part))));
+                // What bows apart when its flaps are pushed in does so once the walls stand, one after the other: the flaps of the
+                // second lie over those of the first.
+                moves.Add(new Move(group.Bends ? AfterWalls + (moves.Count * 1e-3) : 1, false, null, part => Angles(group.Held, part is 1 ? group.Finished : group.FromFlat.At(part))));
                 continue;
             }
 
@@ -127,8 +133,6 @@ internal sealed class FoldingOrder
         var heading = Math.Round(Math.Atan2(along.Y, along.X) * 180 / Math.PI, 3);
         return 2 + (((heading % 180) + 180) % 180 / 180);
     }
-
-    private const double AfterWalls = 1.5;
 
     /// <summary>Folds that are made together.</summary>
     /// <param name="Rank">When the usual order has them.</param>

@@ -73,6 +73,7 @@ public static class PieceProofs
     private static (FoldingProof Passes, IReadOnlyList<Pose> Way) InOrder(Pose finished, double caliper, IReadOnlyList<string> opens)
     {
         var tree = HingeTree.Of(finished.Strips);
+        var sagittas = Sagittas(finished.Strips);
         var usual = Tried(FoldingOrder.Usual(tree, opens));
 
         // What is rolled is rolled all at once.
@@ -80,7 +81,7 @@ public static class PieceProofs
             return usual;
         foreach (var overFirst in (ReadOnlySpan<bool>)[false, true])
         {
-            if (FoldingOrder.Search(tree, opens, overFirst, pose => Crossings.Of(pose.Panels).All(crossing => crossing.Depth <= caliper), PositionsInStep) is { } order)
+            if (FoldingOrder.Search(tree, opens, overFirst, pose => Crossings.Of(pose.Panels).All(crossing => crossing.Depth <= Allowed(crossing, caliper, sagittas)), PositionsInStep) is { } order)
                 return Tried(order);
         }
 
@@ -90,15 +91,37 @@ public static class PieceProofs
         {
             var positions = order.Steps * PositionsInStep;
             var way = Enumerable.Range(1, Math.Max(0, positions - 1)).Select(i => order.At((double)i / positions)).ToList();
-            return (Passes(FoldingProofKind.NothingPassesOnTheWay, finished.Piece, way.Select(pose => pose.Panels), caliper), way);
+            return (Passes(FoldingProofKind.NothingPassesOnTheWay, finished.Piece, way.Select(pose => pose.Panels), caliper, sagittas), way);
         }
     }
 
-    private static FoldingProof Passes(FoldingProofKind kind, Piece piece, IEnumerable<IEnumerable<PosedPanel>> poses, double allowed)
+    private static FoldingProof Passes(FoldingProofKind kind, Piece piece, IEnumerable<IEnumerable<PosedPanel>> poses, double caliper, IReadOnlyDictionary<string, double>? sagittas = null)
     {
-        var deepest = poses.SelectMany(Crossings.Of).MaxBy(crossing => crossing.Depth);
-        var (found, limit) = (deepest?.Depth ?? 0, allowed + Crossings.Tolerance);
+        var none = new Dictionary<string, double>();
+        var deepest = poses.SelectMany(Crossings.Of).MaxBy(crossing => crossing.Depth - Allowed(crossing, caliper, sagittas ?? none));
+        var (found, limit) = (deepest?.Depth ?? 0, deepest is null ? caliper + Crossings.Tolerance : Allowed(deepest, caliper, sagittas ?? none));
         var holds = found <= limit;
         return new(kind, piece.Id, found, limit, holds, holds ? [] : [deepest!.First, deepest.Second]);
+    }
+
+    // A card's thickness; between two panels that bend, as much more as their flat strips stand off the smooth surfaces.
+    private static double Allowed(Crossing crossing, double caliper, IReadOnlyDictionary<string, double> sagittas) => caliper + Crossings.Tolerance
+        + (sagittas.TryGetValue(crossing.First, out var one) && sagittas.TryGetValue(crossing.Second, out var other) ? one + other : 0);
+
+    // How far each strip's middle stands off the arc through its edges: half its width times the tangent of a quarter of the
+    // angle that it turns.
+    private static Dictionary<string, double> Sagittas(StripPiece strips)
+    {
+        var found = new Dictionary<string, double>(StringComparer.Ordinal);
+        foreach (var ruling in strips.Rulings)
+        {
+            foreach (var name in new[] { ruling.Parent, ruling.Child })
+            {
+                var width = strips.Piece.Panel(name).Outline.Area / ruling.From.DistanceTo(ruling.To);
+                found[name] = Math.Max(found.GetValueOrDefault(name), width / 2 * Math.Tan(ruling.Angle * Math.PI / 720));
+            }
+        }
+
+        return found;
     }
 }
