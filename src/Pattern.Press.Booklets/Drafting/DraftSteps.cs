@@ -157,6 +157,8 @@ internal sealed class DraftSteps(Model model, Item item)
             text.Append(CultureInfo.InvariantCulture, $"- {many}: for {mat.For}.\n");
         }
 
+        if (mats.Exists(mat => mat.Piece.Waste.Count > 0))
+            text.Append("\nThose that are no rectangles are traced from their full-size templates.\n");
         text.Append("\nGlue from the middle outwards and leave the same border of card on all sides.");
         text.Append(mats.Exists(mat => mat.Side == SheetSide.Away) && mats.Exists(mat => mat.Side == SheetSide.Facing)
             ? " Turn the card over for the mats that go on the outside.\n"
