@@ -68,6 +68,10 @@ internal static class ProvenFits
             FoldingProofKind.EdgesMeet or FoldingProofKind.ClosesAllRound => $"Edges that meet have to be equally long; they miss each other by {lacks} too much.",
             FoldingProofKind.FoldsFlat => "Around a point, every other angle between folds has to add up to 180°, and two more folds have to go one way than the other.",
             FoldingProofKind.GoesTogether or FoldingProofKind.NothingPassesAssembled => $"Make one of them {lacks} smaller there, {leaveOut}",
+            FoldingProofKind.NothingPassesFinished or FoldingProofKind.NothingPassesOnTheWay when proof.Panels is [var one, var two] =>
+                $"Make the {one} or the {two} {lacks} shorter or narrower where they meet, with a wider taper if it is a tab, {leaveOut}",
+            FoldingProofKind.ClosesFinished or FoldingProofKind.ClosesOnTheWay when proof.Panels is [var one, var two] =>
+                $"Panels around a point must meet again: bring the {one} and the {two} {lacks} nearer at their fold, by edges that are equally long on both or by the angles of the folds around it.",
             _ => "Leave sizes out, so that they follow from the item, or change one at a time until it folds.",
         };
 

@@ -20,6 +20,15 @@ public sealed record StripPiece(Piece Piece, IReadOnlySet<Fold> Rulings, IReadOn
     // Proofs and drawings fold a piece many times.
     private static readonly ConditionalWeakTable<Piece, StripPiece> Known = [];
 
+    /// <summary>The strips of a panel, or the panel itself where it does not bend.</summary>
+    /// <param name="panel">The panel of the piece as it was, by name.</param>
+    public IEnumerable<Panel> StripsOf(string panel)
+    {
+        ArgumentNullException.ThrowIfNull(panel);
+        return Piece.Panels.Where(strip => strip.Name == panel
+            || (strip.Name.StartsWith(panel + " ", StringComparison.Ordinal) && strip.Name.AsSpan(panel.Length + 1).Contains('/')));
+    }
+
     /// <summary>Cuts the panels of a piece that bend; a piece without any is taken as it is.</summary>
     public static StripPiece Of(Piece piece)
     {

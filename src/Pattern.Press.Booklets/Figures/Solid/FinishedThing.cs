@@ -143,7 +143,7 @@ public sealed class FinishedThing
         foreach (var part in all.Select(part => part.Moved(at)))
         {
             if (part.Pose is { } pose)
-                scene.Add(pose, MatPlacing.On(pose.Piece, _kit.Parts));
+                scene.Add(pose, MatPlacing.On(_kit.Pieces.First(one => one.Piece.Id == pose.Piece.Id).Piece, _kit.Parts));
             else if (part.Item is { IsRound: true } round)
                 scene.AddRound(part.Foot + round.Start, round.Axis * round.Length, round.Diameter);
             else

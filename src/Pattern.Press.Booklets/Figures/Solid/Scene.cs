@@ -54,8 +54,13 @@ public sealed class Scene
             _lines.Add(new SpaceLine(a.At(ruling.From), a.At(ruling.To), LineKind.Rounded, a.Facing, b.Facing));
         }
 
+        // On a panel that bends a mat bends along the same rulings.
         foreach (var mat in mats ?? [])
-            AddMat(pose.Panel(mat.Panel.Name), mat.Corners, mat.Side);
+        {
+            var owner = _owners++;
+            foreach (var strip in pose.Strips.StripsOf(mat.Panel.Name))
+                AddMat(pose.Panel(strip.Name), mat, owner);
+        }
     }
 
     /// <summary>Hatches where glue goes, on the side that takes it.</summary>
@@ -155,20 +160,26 @@ public sealed class Scene
         }
     }
 
-    private void AddMat(PosedPanel panel, IReadOnlyList<Point> outline, SheetSide side)
+    private void AddMat(PosedPanel panel, PlacedMat mat, int owner)
     {
         // A hair off the card: enough to be painted after it, too little to be seen.
         const double Hair = 0.05;
-        var outwards = panel.Facing * (side == SheetSide.Facing ? 1 : -1);
-        var corners = outline.Select(corner => panel.At(corner) + (outwards * Hair)).ToArray();
-        var (across, down) = (panel.Motion.XAxis, panel.Motion.YAxis);
-        var (left, right) = (corners.Min(across.Dot), corners.Max(across.Dot));
-        var (low, high) = (corners.Min(down.Dot), corners.Max(down.Dot));
-        var level = outwards.Dot(corners[0]);
-        var middle = (across * ((left + right) / 2)) + (down * ((low + high) / 2)) + (outwards * level);
-        AddFlat(corners, outwards, Surface.Mat, null, _owners++, new SpotPattern(middle, across, down, (right - left) / 2, (high - low) / 2));
+        var outline = mat.Panel.Bend is null ? mat.Corners : MatStrip.Of(mat.Corners, panel.Panel.Outline);
+        if (outline.Count < 3)
+            return;
+        var outwards = panel.Facing * (mat.Side == SheetSide.Facing ? 1 : -1);
+        var (left, right) = (mat.Corners.Min(corner => corner.X), mat.Corners.Max(corner => corner.X));
+        var (top, bottom) = (mat.Corners.Min(corner => corner.Y), mat.Corners.Max(corner => corner.Y));
+        var middle = At(new Point((left + right) / 2, (top + bottom) / 2));
+        var corners = outline.Select(At).ToArray();
+        AddFlat(corners, outwards, Surface.Mat, null, owner, new SpotPattern(middle, panel.Motion.XAxis, panel.Motion.YAxis, (right - left) / 2, (bottom - top) / 2));
         for (var i = 0; i < corners.Length; i++)
-            _lines.Add(new SpaceLine(corners[i], corners[(i + 1) % corners.Length], LineKind.Mat));
+        {
+            if (MatStrip.IsEdge(mat.Corners, outline[i], outline[(i + 1) % corners.Length]))
+                _lines.Add(new SpaceLine(corners[i], corners[(i + 1) % corners.Length], LineKind.Mat));
+        }
+
+        Vector3d At(Point corner) => panel.At(corner) + (outwards * Hair);
     }
 
     private void AddFlat(IReadOnlyList<Vector3d> corners, Vector3d normal, Surface front, Surface? back, int owner, SpotPattern? pattern = null)

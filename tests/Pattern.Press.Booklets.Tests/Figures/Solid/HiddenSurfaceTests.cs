@@ -220,6 +220,42 @@ public sealed class HiddenSurfaceTests
     }
 
     [Fact]
+    public void A_mat_on_a_panel_that_bends_follows_its_strips_and_keeps_its_size()
+    {
+        var (kit, _) = CatalogueKits.Of("pillow-box");
+        var pillow = kit.Pieces.First().Piece;
+        var front = pillow.Panels.Single(panel => panel.Kind == "front");
+        var middle = front.Outline.Bounds.Centre;
+        var across = 0.35 * front.Outline.Bounds.Width;
+        Point[] corners = [middle + new Point(-across, -15), middle + new Point(across, -15), middle + new Point(across, 15), middle + new Point(-across, 15)];
+        var mat = new Booklets.Figures.PlacedMat(kit.Parts.First(part => part.Kind == PartKind.Piece) with { Side = SheetSide.Away }, front, corners);
+        var scene = new Scene();
+        var pose = Folder.Finished(pillow);
+        scene.Add(pose, [mat]);
+        var faces = scene.Faces.Where(face => face.Front == Surface.Mat).ToList();
+        Assert.True(faces.Count > 4);
+        Assert.Equal(2 * across * 30, faces.Sum(Area), 6);
+        Assert.True(faces.Min(face => face.Normal.Dot(faces[0].Normal)) < 0.99);
+
+        // Its own outline is drawn, none of the rulings that it bends along, and each part lies on the strip below it.
+        Assert.Equal(2 * ((2 * across) + 30), scene.Lines.Where(line => line.Kind == LineKind.Mat).Sum(line => line.From.DistanceTo(line.To)), 6);
+        Assert.All(faces, face => Assert.Contains(pose.Panels, panel => panel.Panel.Kind == "front" && panel.Facing.Dot(face.Normal) < -1 + 1e-9
+            && Math.Abs(panel.Facing.Dot(face.Corners[0] - panel.Corners[0]) + 0.05) < 1e-6));
+    }
+
+    [Theory]
+    [InlineData("pyramid-box", "tuck tab")]
+    [InlineData("tuck-end-box", "dust flap")]
+    public void What_is_tucked_in_lies_inside_what_it_is_tucked_behind(string id, string flap)
+    {
+        var (kit, item) = CatalogueKits.Of(id);
+        var panels = new FinishedThing(kit, item).Closed.First(part => part.Pose is not null).Pose!.Panels;
+        var flaps = panels.Where(panel => panel.Panel.Kind == flap).ToList();
+        Assert.NotEmpty(flaps);
+        Assert.All(flaps, panel => Assert.Contains(panels, over => over.Panel.Role == PanelRole.Panel && over.Facing.Dot(panel.Facing) > 0.999 && over.Facing.Dot(panel.Corners[0] - over.Corners[0]) is > 0.04 and < 0.2));
+    }
+
+    [Fact]
     public void A_round_body_shows_just_its_two_sides_as_lines()
     {
         var scene = new Scene();
