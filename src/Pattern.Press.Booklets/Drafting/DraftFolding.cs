@@ -1,4 +1,5 @@
 using Pattern.Press.Nets;
+using Pattern.Press.Structures.Fitting;
 using static Pattern.Press.Booklets.Drafting.DraftWords;
 
 namespace Pattern.Press.Booklets.Drafting;
@@ -12,12 +13,13 @@ internal sealed class DraftFolding
     private const double Flat = 179;
 
     private readonly Assembly _assembly;
+    private readonly StepWords _words;
     private readonly Part _part;
     private readonly IReadOnlyList<string> _opens;
 
-    public DraftFolding(Assembly assembly, Part part)
+    public DraftFolding(Assembly assembly, StepWords words, Part part)
     {
-        (_assembly, _part) = (assembly, part);
+        (_assembly, _words, _part) = (assembly, words, part);
         _opens = assembly.Find(part.Piece.Id)?.Opens ?? [];
     }
 
@@ -29,8 +31,10 @@ internal sealed class DraftFolding
     public bool ClosesOverItem =>
         _assembly.Find(Piece.Id) is { ClaimsClosed: true } && _assembly.Find(Assembly.Item) is { Goes: GoesWhere.Inside } item && item.To == Piece.Id;
 
-    /// <summary>The sentences, each a step of the work.</summary>
-    public IEnumerable<string> Lines()
+    /// <summary>The sentences, each a step of the work: the structure's own, or what follows from the piece.</summary>
+    public IEnumerable<string> Lines() => _words.Fold.TryGetValue(Piece.Id, out var own) && own.Count > 0 ? own : Derived();
+
+    private IEnumerable<string> Derived()
     {
         if (Piece.Folds.Count > 0)
             yield return $"Crease every score first, with the bone folder, and open it again: {Listed(Piece.Folds.GroupBy(fold => fold.Direction).Select(group => group.Key == FoldDirection.Valley ? "valley folds towards you" : "mountain folds away from you"))}.";
@@ -89,13 +93,18 @@ internal sealed class DraftFolding
             if (Bends && Piece.Folds.Count == 0)
                 yield return $"Put glue or tape on the {where}, along the shaded strip only. Roll the card until its other end covers the strip, bring the edges level, and press while you count to ten.";
             else if (panels[0].Note is { } note)
-                yield return $"Put glue or tape on the {where} of {The(Piece, kind)}. {(one ? "It is" : "Each is")} {Said(note)}. Press while you count to ten.";
+                yield return TurnIn(kind)
+                    ? $"Fold in {The(Piece, kind)}, with glue or tape on {(one ? "its" : "their")} {where}. {(one ? "It is" : "Each is")} {Said(note)}. Press {(one ? "it" : "each")} while you count to ten."
+                    : $"Put glue or tape on the {where} of {The(Piece, kind)}. {(one ? "It is" : "Each is")} {Said(note)}. Press {(one ? "it" : "each")} while you count to ten.";
             else if (AngleOf(kind) > Flat)
                 yield return $"Put glue or tape on the {where} of {The(Piece, kind)}, fold {(one ? "it" : "them")} right over, and press {(one ? "it" : "each")} down while you count to ten.";
             else
                 yield return $"Put glue or tape on the {where} of {The(Piece, kind)}, and press {(one ? "it" : "each")} down while you count to ten.";
         }
     }
+
+    // Tabs at the ends of walls are turned in when their neighbours stand; the tab of a ring is covered by its other end.
+    private bool TurnIn(string kind) => Count(Piece, kind) > 1 && AngleOf(kind) is > 0 and < Flat;
 
     private string Fold(string kind, bool withNote = true)
     {

@@ -144,10 +144,10 @@ public sealed class FinishedThing
         {
             if (part.Pose is { } pose)
                 scene.Add(pose, MatPlacing.On(pose.Piece, _kit.Parts));
-            else if (part.Item!.IsRound)
-                scene.AddRound(part.Foot, part.Item.Width, part.Item.Height);
+            else if (part.Item is { IsRound: true } round)
+                scene.AddRound(part.Foot + round.Start, round.Axis * round.Length, round.Diameter);
             else
-                scene.AddBlock(part.Foot, part.Item.Width, part.Item.Depth, part.Item.Height);
+                scene.AddBlock(part.Foot, part.Item!.Width, part.Item.Depth, part.Item.Height);
         }
     }
 

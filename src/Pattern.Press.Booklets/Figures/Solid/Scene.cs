@@ -92,7 +92,7 @@ public sealed class Scene
     {
         var (x, y) = (width / 2, depth / 2);
         Vector3d[] foot = [new(-x, -y, 0), new(x, -y, 0), new(x, y, 0), new(-x, y, 0)];
-        AddPrism([.. foot.Select(corner => middle + corner)], height, LineKind.Edge);
+        AddPrism([.. foot.Select(corner => middle + corner)], Vector3d.UnitZ * height, LineKind.Edge);
     }
 
     /// <summary>Adds an upright round body.</summary>
@@ -100,21 +100,33 @@ public sealed class Scene
     /// <param name="diameter">Its diameter.</param>
     /// <param name="height">Its height.</param>
     /// <param name="sides">How many flat sides stand for the round one.</param>
-    public void AddRound(Vector3d middle, double diameter, double height, int sides = 96)
-    {
-        AddPrism(Circle(middle, diameter / 2, sides), height, LineKind.Rounded);
+    public void AddRound(Vector3d middle, double diameter, double height, int sides = 96) =>
+        AddRound(middle, Vector3d.UnitZ * height, diameter, sides);
 
-        // A rim a little inside the edge makes a plain disc read as the top of something round.
-        AddRing(Circle(middle + (Vector3d.UnitZ * height), diameter * 0.46, sides), LineKind.Detail);
+    /// <summary>Adds a round body that may lie on its side.</summary>
+    /// <param name="middle">The middle of one of its ends.</param>
+    /// <param name="axis">From there to the middle of the other end.</param>
+    /// <param name="diameter">Its diameter.</param>
+    /// <param name="sides">How many flat sides stand for the round one.</param>
+    public void AddRound(Vector3d middle, Vector3d axis, double diameter, int sides = 96)
+    {
+        AddPrism(Circle(middle, axis.Unit, diameter / 2, sides), axis, LineKind.Rounded);
+
+        // A rim a little inside the edge makes a plain disc read as the end of something round.
+        AddRing(Circle(middle + axis, axis.Unit, diameter * 0.46, sides), LineKind.Detail);
+        if (Math.Abs(axis.Unit.Z) < 0.9)
+            AddRing(Circle(middle, axis.Unit, diameter * 0.46, sides), LineKind.Detail);
     }
 
-    private static Vector3d[] Circle(Vector3d middle, double radius, int sides)
+    private static Vector3d[] Circle(Vector3d middle, Vector3d axis, double radius, int sides)
     {
+        var across = Math.Abs(axis.X) > 0.9 ? Vector3d.UnitY : Vector3d.UnitX;
+        var other = axis.Cross(across).Unit;
         var corners = new Vector3d[sides];
         for (var i = 0; i < sides; i++)
         {
             var (sine, cosine) = Math.SinCos(2 * Math.PI * i / sides);
-            corners[i] = middle + new Vector3d(radius * cosine, radius * sine, 0);
+            corners[i] = middle + (across * (radius * cosine)) + (other * (radius * sine));
         }
 
         return corners;
@@ -126,13 +138,12 @@ public sealed class Scene
             _lines.Add(new SpaceLine(corners[i], corners[(i + 1) % corners.Length], kind));
     }
 
-    private void AddPrism(Vector3d[] foot, double height, LineKind upright)
+    private void AddPrism(Vector3d[] foot, Vector3d rise, LineKind upright)
     {
         var owner = _owners++;
-        var rise = Vector3d.UnitZ * height;
         var top = foot.Select(corner => corner + rise).ToArray();
-        _faces.Add(new Face(top, Vector3d.UnitZ, Surface.Item, null, owner));
-        _faces.Add(new Face([.. foot.Reverse()], -Vector3d.UnitZ, Surface.Item, null, owner));
+        _faces.Add(new Face(top, rise.Unit, Surface.Item, null, owner));
+        _faces.Add(new Face([.. foot.Reverse()], -rise.Unit, Surface.Item, null, owner));
         for (var i = 0; i < foot.Length; i++)
         {
             var next = (i + 1) % foot.Length;

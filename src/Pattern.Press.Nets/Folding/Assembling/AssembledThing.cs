@@ -224,8 +224,9 @@ public sealed class AssembledThing
     private ItemBody Lying(AssembledPart part, PosedPart? host)
     {
         var turned = Math.Abs(Math.Round(part.Turned / 90) % 2) == 1;
-        var body = turned ? item!.Turned : item!;
-        if (part.Turned != 0 || body.IsRound || host?.Pose is null || part.Places.Count > 1)
+        var lying = part.IsTipped ? item!.Tipped : item!;
+        var body = turned ? lying.Turned : lying;
+        if (part.Turned != 0 || (body.IsRound && !part.IsTipped) || host?.Pose is null || part.Places.Count > 1)
             return body;
         var corners = Ground(host).Corners;
         var (across, deep) = (corners.Max(c => c.X) - corners.Min(c => c.X), corners.Max(c => c.Y) - corners.Min(c => c.Y));
