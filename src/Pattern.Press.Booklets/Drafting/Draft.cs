@@ -106,7 +106,7 @@ public static class Draft
         if (pieces.Any(piece => piece.Folds.Count > 0))
             yield return "scoring board, or a ruler and a bone folder";
         yield return "pencil with a fine point, and an eraser";
-        if (pieces.Any(piece => !DraftSteps.IsMeasured(piece)))
+        if (pieces.Any(piece => !DraftSteps.IsMeasured(piece) && piece.Folds.Count > 0))
             yield return "a pin, to prick through the template";
     }
 

@@ -138,7 +138,7 @@ internal sealed class DraftSteps(Model model, Item item)
             lines[^1] += $" Make {{{{{piece.Id}.quantity}}}} of it.";
         var how = _traced is null ? $"The lines of the {name} run {(curves ? "along curves" : "aslant")}, so it is easier traced than measured." : $"Trace the {name} in the same way.";
         var text = $"{how}\n\n{Numbered(lines)}";
-        string[] tools = scored ? ["printed template", "pin", "bone folder", "craft knife", "cutting mat"] : ["printed template", "craft knife", "cutting mat"];
+        string[] tools = scored ? ["printed template", "pin", "steel ruler", "bone folder", "craft knife", "cutting mat"] : ["printed template", "craft knife", "cutting mat"];
         _traced ??= name;
         Step($"{(scored ? "Trace, score" : "Trace")} and cut the {name}", piece.Id, "flat", 20, tools, text, curves
             ? "On curves turn the card, not the knife, and keep your other hand behind the blade."
