@@ -182,7 +182,9 @@ internal sealed class DraftSteps(Model model, Item item)
         var text = new StringBuilder(Numbered(lines));
         text.Append(Figure(piece.Id, SeamClosing.Of(piece, model.Kit.Assembly.Seams, []) is null ? "folded" : "gluing"));
         var figure = piece.GlueAreas.Count > 0 ? "glue" : piece.Folds.Count > 0 ? "folds" : "flat";
-        Step($"{(piece.Folds.Count == 0 ? "Roll" : "Fold")}{(piece.GlueAreas.Count > 0 ? " and glue" : "")} the {name}", piece.Id, figure, 12, ["bone folder", "glue or double-sided tape"], text.ToString());
+        var glued = new DraftFolding(model.Kit.Assembly, model.Words, part).IsGlued;
+        string[] tools = glued ? ["bone folder", "glue or double-sided tape"] : ["bone folder"];
+        Step($"{(piece.Folds.Count == 0 ? "Roll" : "Fold")}{(glued ? " and glue" : "")} the {name}", piece.Id, figure, glued ? 12 : 6, tools, text.ToString());
     }
 
     // What is glued into another piece is a step of its own, with its way there beside the words.

@@ -75,7 +75,8 @@ internal static class PartReader
             "left" => Hand.Left,
             "right" => Hand.Right,
             _ => Hand.Either,
-        }, words, goes, on, side) { Top = top };
+        }, words, goes, on, side)
+        { Top = top };
     }
 
     private static List<string> On(YamlItem? item, PieceDefinition? piece, FileReading reading)
