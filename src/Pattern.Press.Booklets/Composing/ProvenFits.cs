@@ -9,8 +9,6 @@ namespace Pattern.Press.Booklets.Composing;
 /// <summary>Proves both fits before anything is printed. What fails stops the booklet, with what to change and by how much.</summary>
 internal static class ProvenFits
 {
-    private const string LeaveOut = "or leave sizes out, so that they follow from the item and the card.";
-
     /// <summary>What is proven of one fit.</summary>
     public static IReadOnlyList<FoldingProof> Of(BookletContext context, Model fit) => ModelProofs.Of(fit, context.Source.Item, context.Source.Stocks.Values);
 
@@ -48,26 +46,37 @@ internal static class ProvenFits
         var lacks = double.IsInfinity(proof.Lacks) ? "" : texts.Number(proof, proof.Lacks, ruler);
         var twice = double.IsInfinity(proof.Lacks) ? "" : texts.Number(proof, 2 * proof.Lacks, ruler);
         var (piece, other) = (Name(proof.Piece), Name(proof.Other));
+        var leaveOut = context.Source.Sizes.Count > 0
+            ? "or leave sizes out, so that they follow from the item and the card."
+            : "or let the formula of that size in the structure’s file leave as much more.";
         var covers = context.Primary.Kit.Assembly.Find(proof.Piece) is { Goes: GoesWhere.Over or GoesWhere.Around };
         return proof.Kind switch
         {
-            FoldingProofKind.Clearance when covers => $"Make the {piece} {lacks} longer and wider, {LeaveOut}",
-            FoldingProofKind.Clearance => $"Make the {piece} {lacks} shorter and narrower, or the {other} as much larger, {LeaveOut}",
+            FoldingProofKind.Clearance when covers => $"Make the {piece} {lacks} longer and wider, {leaveOut}",
+            FoldingProofKind.Clearance => $"Make the {piece} {lacks} shorter and narrower, or the {other} as much larger, {leaveOut}",
             FoldingProofKind.NotTooLoose => $"It will slide about; the {piece} can be {lacks} shorter and narrower.",
             FoldingProofKind.RoomBesideGussets => $"The walls will give way by that much; make the {piece} {lacks} shorter and narrower if they should not.",
-            FoldingProofKind.RoomAroundItem => $"Make the {piece} {twice} longer and wider inside, {LeaveOut}",
-            FoldingProofKind.RoomAboveItem => $"Make the {piece} {lacks} higher, {LeaveOut}",
-            FoldingProofKind.ItemPassesOpening => $"Make the opening {twice} wider, {LeaveOut}",
+            FoldingProofKind.RoomAroundItem => $"Make the {piece} {twice} longer and wider inside, {leaveOut}",
+            FoldingProofKind.RoomAboveItem => $"Make the {piece} {lacks} higher, {leaveOut}",
+            FoldingProofKind.ItemPassesOpening when Closing(proof, context) is { } panel =>
+                $"If the {panel} is folded open to put it in, say so in the structure’s file: assembly: {{{proof.Piece}: {{opens: [{panel}]}}, item: {{goes: inside {proof.Piece}}}}}.",
+            FoldingProofKind.ItemPassesOpening => $"Make the opening {twice} wider, {leaveOut}",
             FoldingProofKind.GlueHasRoom => $"Make it {lacks} wider, or use glue that holds on a narrow tab.",
             FoldingProofKind.SeamsLieFlat when double.IsInfinity(proof.Found) => $"In the structure’s file, fold the {piece} so that its glue comes to lie on something, or take the glue away.",
             FoldingProofKind.SeamsLieFlat => $"In the structure’s file, bring the two {lacks} nearer to each other.",
-            FoldingProofKind.SeamsLieInside => $"Make the tab {lacks} narrower or shorter, {LeaveOut}",
+            FoldingProofKind.SeamsLieInside => $"Make the tab {lacks} narrower or shorter, {leaveOut}",
             FoldingProofKind.EdgesMeet or FoldingProofKind.ClosesAllRound => $"Edges that meet have to be equally long; they miss each other by {lacks} too much.",
             FoldingProofKind.FoldsFlat => "Around a point, every other angle between folds has to add up to 180°, and two more folds have to go one way than the other.",
-            FoldingProofKind.GoesTogether or FoldingProofKind.NothingPassesAssembled => $"Make one of them {lacks} smaller there, {LeaveOut}",
+            FoldingProofKind.GoesTogether or FoldingProofKind.NothingPassesAssembled => $"Make one of them {lacks} smaller there, {leaveOut}",
             _ => "Leave sizes out, so that they follow from the item, or change one at a time until it folds.",
         };
 
         string Name(string? id) => (context.Primary.Kit.Parts.FirstOrDefault(part => part.Piece.Id == id)?.Piece.Name ?? id ?? "").ToLowerInvariant();
     }
+
+    // The panel in an item's way, where the piece is not said to open at all.
+    private static string? Closing(FoldingProof proof, BookletContext context) =>
+        context.Primary.Kit.Assembly.Find(proof.Piece) is { OpensWholly: false, Opens.Count: 0 }
+            ? context.Primary.Kit.Pieces.FirstOrDefault(part => part.Piece.Id == proof.Piece)?.Piece.Panels.FirstOrDefault(panel => proof.Panels.Contains(panel.Name))?.Kind
+            : null;
 }

@@ -81,6 +81,8 @@ public static class Draft
             ? $"  - \"{DraftWords.Article(item.Name)} {{{{item.name}}}}, no more than {{{{item.diameter}}}} across and {{{{item.height}}}} tall; measure yours before you cut\"\n"
             : $"  - \"{DraftWords.Article(item.Name)} {{{{item.name}}}}, no more than {{{{item.width}}}} by {{{{item.depth}}}} and {{{{item.height}}}} tall; measure yours before you cut\"\n");
         text.Append("cautions:\n  - A craft knife is sharper than it looks. Stand up to cut, keep the steel ruler between the blade and your fingers, and put a cork on the knife when you stop.\n");
+        foreach (var caution in model.Words.Cautions)
+            text.Append(CultureInfo.InvariantCulture, $"  - {Quoted(caution)}\n");
         text.Append("---\n\n");
         text.Append(CultureInfo.InvariantCulture, $"{Suits(structure)} This one is made to fit {DraftWords.Article(item.Name)} {{{{item.name}}}} ");
         text.Append(item.Shape == ItemShape.Round
@@ -104,7 +106,7 @@ public static class Draft
         if (pieces.Any(piece => piece.Folds.Count > 0))
             yield return "scoring board, or a ruler and a bone folder";
         yield return "pencil with a fine point, and an eraser";
-        if (pieces.Any(piece => !DraftSteps.IsMeasured(piece)))
+        if (pieces.Any(piece => !DraftSteps.IsMeasured(piece) && piece.Folds.Count > 0))
             yield return "a pin, to prick through the template";
     }
 

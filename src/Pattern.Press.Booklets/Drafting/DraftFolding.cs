@@ -1,4 +1,5 @@
 using Pattern.Press.Nets;
+using Pattern.Press.Structures.Fitting;
 using static Pattern.Press.Booklets.Drafting.DraftWords;
 
 namespace Pattern.Press.Booklets.Drafting;
@@ -9,15 +10,16 @@ namespace Pattern.Press.Booklets.Drafting;
 /// </summary>
 internal sealed class DraftFolding
 {
-    private const double Flat = 179;
+    private const double Flat = Nets.Fold.LaysOver;
 
     private readonly Assembly _assembly;
+    private readonly StepWords _words;
     private readonly Part _part;
     private readonly IReadOnlyList<string> _opens;
 
-    public DraftFolding(Assembly assembly, Part part)
+    public DraftFolding(Assembly assembly, StepWords words, Part part)
     {
-        (_assembly, _part) = (assembly, part);
+        (_assembly, _words, _part) = (assembly, words, part);
         _opens = assembly.Find(part.Piece.Id)?.Opens ?? [];
     }
 
@@ -29,19 +31,34 @@ internal sealed class DraftFolding
     public bool ClosesOverItem =>
         _assembly.Find(Piece.Id) is { ClaimsClosed: true } && _assembly.Find(Assembly.Item) is { Goes: GoesWhere.Inside } item && item.To == Piece.Id;
 
-    /// <summary>The sentences, each a step of the work.</summary>
-    public IEnumerable<string> Lines()
+    /// <summary>Whether it is glued to itself, not only to another piece later.</summary>
+    public bool IsGlued => Piece.GlueAreas.Any(area => !GoesElsewhere(Piece.Panel(area.Panel).Kind));
+
+    /// <summary>The sentences, each a step of the work: the structure's own, or what follows from the piece.</summary>
+    public IEnumerable<string> Lines() => _words.Fold.TryGetValue(Piece.Id, out var own) && own.Count > 0 ? own : Derived();
+
+    private IEnumerable<string> Derived()
     {
         if (Piece.Folds.Count > 0)
             yield return $"Crease every score first, with the bone folder, and open it again: {Listed(Piece.Folds.GroupBy(fold => fold.Direction).Select(group => group.Key == FoldDirection.Valley ? "valley folds towards you" : "mountain folds away from you"))}.";
         if (Bends && Piece.Folds.Count == 0)
             yield return "Draw the card over the edge of the table, with its inside up, until it curls by itself.";
         var late = Late();
-        foreach (var kind in Kinds().Where(kind => !IsGlued(kind) && !_opens.Contains(kind) && !late.Contains(kind)))
-            yield return Fold(kind);
+        var corners = Corners(late);
+        if (corners is { } raised)
+        {
+            yield return $"Put glue or tape on the {raised.Side} of {The(Piece, raised.Tab)}.";
+            yield return $"Fold {Listed(raised.Walls.Select(kind => The(Piece, kind)))} {raised.Way}, and bring each tab {raised.Where}. Press each corner from both sides while you count to ten.";
+        }
+        else
+        {
+            foreach (var kind in Walls(late))
+                yield return Fold(kind);
+        }
+
         foreach (var kind in Kinds().Where(GoesElsewhere))
             yield return $"{Fold(kind, withNote: false)} {(Count(Piece, kind) == 1 ? "It takes" : "They take")} glue only when the piece goes to its place.";
-        foreach (var line in Gluing())
+        foreach (var line in Gluing(corners?.Tab))
             yield return line;
         if (Bends && Piece.Folds.Count > 0)
             yield return "Bow the panels between the curved scores with your hands; do not crease them.";
@@ -51,6 +68,23 @@ internal sealed class DraftFolding
             yield return "Smooth each fold with the bone folder, and let it spring open again.";
         else if (_opens.Count > 0)
             yield return $"Leave {Listed(_opens.Where(kind => Count(Piece, kind) > 0).Select(kind => late.Count > 0 && Count(Piece, kind) >= 4 ? $"the other {Plural(kind)}" : The(Piece, kind)))} open until the end.";
+    }
+
+    private List<string> Walls(List<string> late) =>
+        [.. Kinds().Where(kind => !TakesGlue(kind) && !_opens.Contains(kind) && !late.Contains(kind))];
+
+    // Walls that are all raised alike, with tabs between them: hands raise them and close each corner as they go.
+    private (string Tab, string Side, string Where, IReadOnlyList<string> Walls, string Way)? Corners(List<string> late)
+    {
+        const string Glued = "glued ";
+        var tabs = Piece.GlueAreas.Select(area => (Piece.Panel(area.Panel).Kind, area.Side)).Distinct().Where(area => TurnIn(area.Kind) && !GoesElsewhere(area.Kind)).ToList();
+        var walls = Walls(late);
+        if (tabs is not [var (tab, side)] || Piece.Panels.First(panel => panel.Kind == tab).Note is not { } note || !note.StartsWith(Glued, StringComparison.Ordinal))
+            return null;
+        if (walls.Sum(kind => Count(Piece, kind)) < 2 || walls.Any(kind => Piece.Panels.Any(panel => panel.Kind == kind && (panel.Role == PanelRole.Gusset || panel.Note is not null))))
+            return null;
+        var ways = walls.Select(kind => Piece.Folds.First(fold => Piece.Panel(fold.Child).Kind == kind)).Select(fold => Way(fold.Direction, fold.Angle, false)).Distinct().ToList();
+        return ways.Count == 1 ? (tab, side == SheetSide.Away ? "outside" : "inside", note[Glued.Length..], walls, ways[0]) : null;
     }
 
     /// <summary>How it is closed when all is inside; null when nothing opens.</summary>
@@ -77,9 +111,9 @@ internal sealed class DraftFolding
     }
 
     // Tabs first; what is folded right over covers them.
-    private IEnumerable<string> Gluing()
+    private IEnumerable<string> Gluing(string? done)
     {
-        var areas = Piece.GlueAreas.Select(area => (Piece.Panel(area.Panel).Kind, area.Side)).Distinct().Where(area => !GoesElsewhere(area.Kind)).ToList();
+        var areas = Piece.GlueAreas.Select(area => (Piece.Panel(area.Panel).Kind, area.Side)).Distinct().Where(area => area.Kind != done && !GoesElsewhere(area.Kind)).ToList();
         if (ClosesOverItem && areas.Count > 0)
             yield return "Begin at one end and work towards the other. Leave the last face and its tabs open until the item is inside.";
         foreach (var (kind, side) in areas.OrderBy(area => AngleOf(area.Kind) > Flat ? 1 : 0))
@@ -89,13 +123,18 @@ internal sealed class DraftFolding
             if (Bends && Piece.Folds.Count == 0)
                 yield return $"Put glue or tape on the {where}, along the shaded strip only. Roll the card until its other end covers the strip, bring the edges level, and press while you count to ten.";
             else if (panels[0].Note is { } note)
-                yield return $"Put glue or tape on the {where} of {The(Piece, kind)}. {(one ? "It is" : "Each is")} {Said(note)}. Press while you count to ten.";
+                yield return TurnIn(kind)
+                    ? $"Fold in {The(Piece, kind)}, with glue or tape on {(one ? "its" : "their")} {where}. {(one ? "It is" : "Each is")} {Said(note)}. Press {(one ? "it" : "each")} while you count to ten."
+                    : $"Put glue or tape on the {where} of {The(Piece, kind)}. {(one ? "It is" : "Each is")} {Said(note)}. Press {(one ? "it" : "each")} while you count to ten.";
             else if (AngleOf(kind) > Flat)
                 yield return $"Put glue or tape on the {where} of {The(Piece, kind)}, fold {(one ? "it" : "them")} right over, and press {(one ? "it" : "each")} down while you count to ten.";
             else
                 yield return $"Put glue or tape on the {where} of {The(Piece, kind)}, and press {(one ? "it" : "each")} down while you count to ten.";
         }
     }
+
+    // Tabs at the ends of walls are turned in when their neighbours stand; the tab of a ring is covered by its other end.
+    private bool TurnIn(string kind) => Count(Piece, kind) > 1 && AngleOf(kind) is > 0 and < Flat;
 
     private string Fold(string kind, bool withNote = true)
     {
@@ -136,10 +175,10 @@ internal sealed class DraftFolding
             ? Count(Piece, seam.OtherPanel) == 1 ? $"the {seam.OtherPanel}" : $"the {Plural(seam.OtherPanel)}"
             : null;
 
-    private bool IsGlued(string kind) => Piece.GlueAreas.Any(area => Piece.Panel(area.Panel).Kind == kind);
+    private bool TakesGlue(string kind) => Piece.GlueAreas.Any(area => Piece.Panel(area.Panel).Kind == kind);
 
     private bool GoesElsewhere(string kind) =>
-        IsGlued(kind) && _assembly.Seams.Any(seam => seam.Piece == Piece.Id && seam.Panel == kind && seam.OtherPiece != Piece.Id && seam.Hold == SeamHold.Glue);
+        TakesGlue(kind) && _assembly.Seams.Any(seam => seam.Piece == Piece.Id && seam.Panel == kind && seam.OtherPiece != Piece.Id && seam.Hold == SeamHold.Glue);
 
     private double AngleOf(string kind) => Piece.Folds.Where(fold => Piece.Panel(fold.Child).Kind == kind).Select(fold => fold.Angle).FirstOrDefault();
 

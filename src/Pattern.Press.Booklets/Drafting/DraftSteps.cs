@@ -12,6 +12,7 @@ internal sealed class DraftSteps(Model model, Item item)
     private readonly List<(string Path, string Text)> _steps = [];
     private bool _saidHowToScore;
     private bool _saidHowTabsLean;
+    private string? _traced;
 
     private IEnumerable<Part> Pieces => model.Kit.Pieces;
 
@@ -92,6 +93,8 @@ internal sealed class DraftSteps(Model model, Item item)
     {
         var (piece, name) = (part.Piece, Lower(part.Piece.Name));
         var text = new StringBuilder($"Cut away what is shaded in the figure. Cut from the edge of the sheet towards the middle, and stop where the lines meet.{each}\n");
+        foreach (var line in model.Words.Cut.GetValueOrDefault(piece.Id, []))
+            text.Append(CultureInfo.InvariantCulture, $"\n{line}\n");
         if (piece.Panels.Any(panel => panel.Role == PanelRole.Tab) && !_saidHowTabsLean)
             text.Append("\nThe ends of the tabs lean inwards a little, so that they slip in without catching; the exact angle does not matter.\n");
         if (piece.Cuts.Any(cut => cut.IsArc && cut.Bulge != 0))
@@ -104,17 +107,42 @@ internal sealed class DraftSteps(Model model, Item item)
     private void Trace(Part part)
     {
         var (piece, name) = (part.Piece, Lower(part.Piece.Name));
-        var text = new StringBuilder($"The lines of the {name} run aslant or along curves, so it is easier traced than measured.\n\n");
-        text.Append("1. Print the full-size template at the back at 100 %, and check its square with a ruler. Where it takes several pages, join\n   them as the page before the templates shows.\n");
-        text.Append("2. Fix the template on the inside of the sheet with a little removable tape.\n");
-        if (piece.Folds.Count > 0)
-            text.Append("3. Prick through both ends of every score with the pin, take the template off, and score from hole to hole.\n");
-        if (piece.Folds.Any(fold => fold.Bulge != 0))
-            text.Append("4. The curved scores are scored through the template, slowly, with the point of the bone folder; a plate of the right size is\n   a good guide.\n");
-        var last = piece.Folds.Count == 0 ? 3 : piece.Folds.Any(fold => fold.Bulge != 0) ? 5 : 4;
-        text.Append(CultureInfo.InvariantCulture, $"{last}. Cut along the solid lines.{(part.Quantity > 1 ? $" Make {{{{{piece.Id}.quantity}}}} of it." : "")}\n");
-        Step($"{(piece.Folds.Count > 0 ? "Trace, score" : "Trace")} and cut the {name}", piece.Id, "flat", 20, ["printed template", "pin", "bone folder", "craft knife", "cutting mat"], text.ToString(),
-            "On curves turn the card, not the knife, and keep your other hand behind the blade.");
+        var scored = piece.Folds.Count > 0;
+        var curved = piece.Folds.Any(fold => fold.Bulge != 0);
+        var curves = curved || piece.Cuts.Any(cut => cut.IsArc);
+        var lines = new List<string>();
+        if (_traced is { } before)
+        {
+            lines.Add($"Fix its template on the inside of the sheet, as you did with the {before}.");
+        }
+        else
+        {
+            lines.Add("Print the full-size template at the back at 100 %, and check its square with a ruler. Where it takes several pages, join\n   them as the page before the templates shows.");
+            lines.Add("Fix the template, printed side up, on the inside of the sheet with a little removable tape.");
+        }
+
+        if (scored && !curved)
+            lines.Add("Prick through both ends of every line with the pin, and take the template off. Score the broken lines along a ruler, from\n   hole to hole.");
+        else if (scored)
+            lines.Add("Prick through both ends of every straight line with the pin.");
+        if (curved)
+        {
+            lines.Add("Follow each curved score on the template, slowly and firmly, with the point of the bone folder: it leaves its mark in the\n   card below.");
+            lines.Add("Take the template off. Score the straight lines along a ruler from hole to hole, and go over the curves once more; the\n   rim of a plate of about the right size is a good guide.");
+        }
+
+        lines.Add(scored
+            ? $"{(curves ? "Tape the template on again over its pinholes, and cut along the solid lines." : "Cut the solid lines along the ruler, from hole to hole.")}"
+            : "Cut along the solid lines, through the template and the card.");
+        if (part.Quantity > 1)
+            lines[^1] += $" Make {{{{{piece.Id}.quantity}}}} of it.";
+        var how = _traced is null ? $"The lines of the {name} run {(curves ? "along curves" : "aslant")}, so it is easier traced than measured." : $"Trace the {name} in the same way.";
+        var text = $"{how}\n\n{Numbered(lines)}";
+        string[] tools = scored ? ["printed template", "pin", "steel ruler", "bone folder", "craft knife", "cutting mat"] : ["printed template", "craft knife", "cutting mat"];
+        _traced ??= name;
+        Step($"{(scored ? "Trace, score" : "Trace")} and cut the {name}", piece.Id, "flat", 20, tools, text, curves
+            ? "On curves turn the card, not the knife, and keep your other hand behind the blade."
+            : "Cut along a steel ruler, keep your other hand behind the blade, and stop short of a corner rather than beyond it.");
     }
 
     private void Mats()
@@ -129,6 +157,8 @@ internal sealed class DraftSteps(Model model, Item item)
             text.Append(CultureInfo.InvariantCulture, $"- {many}: for {mat.For}.\n");
         }
 
+        if (mats.Exists(mat => mat.Piece.Waste.Count > 0))
+            text.Append("\nThose that are no rectangles are traced from their full-size templates.\n");
         text.Append("\nGlue from the middle outwards and leave the same border of card on all sides.");
         text.Append(mats.Exists(mat => mat.Side == SheetSide.Away) && mats.Exists(mat => mat.Side == SheetSide.Facing)
             ? " Turn the card over for the mats that go on the outside.\n"
@@ -146,44 +176,72 @@ internal sealed class DraftSteps(Model model, Item item)
         var bends = piece.Panels.Any(panel => panel.Bend is not null);
         if (piece.Folds.Count == 0 && !bends)
             return;
-        var text = new StringBuilder();
-        var number = 1;
-        foreach (var line in new DraftFolding(model.Kit.Assembly, part).Lines())
-            text.Append(CultureInfo.InvariantCulture, $"{number++}. {line}\n");
+        var lines = new DraftFolding(model.Kit.Assembly, model.Words, part).Lines().ToList();
         if (part.Quantity > 1)
-            text.Append(CultureInfo.InvariantCulture, $"{number}. Do the same with every {name}.\n");
-        text.Append(Figure(piece.Id, SeamClosing.Of(piece, model.Kit.Assembly.Seams, []) is null ? "folded" : "gluing"));
+            lines.Add($"Do the same with every {name}.");
+        var text = new StringBuilder(Numbered(lines));
+        text.Append(Figure(piece.Id, SeamClosing.Of(piece, model.Kit.Assembly.Seams, [], model.Kit.Assembly.Find(piece.Id)?.Opens) is null ? "folded" : "gluing"));
         var figure = piece.GlueAreas.Count > 0 ? "glue" : piece.Folds.Count > 0 ? "folds" : "flat";
-        Step($"{(piece.Folds.Count == 0 ? "Roll" : "Fold")}{(piece.GlueAreas.Count > 0 ? " and glue" : "")} the {name}", piece.Id, figure, 12, ["bone folder", "glue or double-sided tape"], text.ToString());
+        var glued = new DraftFolding(model.Kit.Assembly, model.Words, part).IsGlued;
+        string[] tools = glued ? ["bone folder", "glue or double-sided tape"] : ["bone folder"];
+        Step($"{(piece.Folds.Count == 0 ? "Roll" : "Fold")}{(glued ? " and glue" : "")} the {name}", piece.Id, figure, glued ? 12 : 6, tools, text.ToString());
     }
+
+    // What is glued into another piece is a step of its own, with its way there beside the words.
+    private void SetIn(AssembledPart part)
+    {
+        var name = $"{Name(part.Part)}{(Quantity(part.Part) > 1 ? "s" : "")}";
+        Step($"Set the {name} into the {Name(part.To!)}", part.Part, "insert", 10, ["glue or double-sided tape"], Numbered(Goes(part)));
+    }
+
+    private bool IsSetIn(AssembledPart part) =>
+        part.Part != Assembly.Item && part.Goes == GoesWhere.Inside && part.To is not null and not Assembly.Item && Glued(part.Part) is not null;
 
     private void Together()
     {
+        var parts = model.Kit.Assembly.Parts;
+        foreach (var part in parts.Where(IsSetIn))
+            SetIn(part);
         var lines = new List<string>();
         if (Pieces.Any(part => part.Piece.GlueAreas.Count > 0))
             lines.Add("Let the glue dry for a quarter of an hour.");
-        var parts = model.Kit.Assembly.Parts;
         if (parts.Count == 0 || parts is [{ Part: not Assembly.Item }])
             lines.Add($"Put the {{{{item.name}}}} into the {Name(parts.Count == 0 ? Pieces.First().Piece.Id : parts[0].Part)}.");
-        foreach (var part in parts.Skip(parts is [{ Part: Assembly.Item }] ? 0 : 1))
+        foreach (var part in parts.Skip(parts is [{ Part: Assembly.Item }] ? 0 : 1).Where(part => !IsSetIn(part)))
             lines.AddRange(Goes(part));
-
-        // What goes into something closed is closed before it.
-        var closed = parts.Where(part => part.Goes == GoesWhere.On && part.Opens.Count > 0).Select(part => part.Part).ToHashSet(StringComparer.Ordinal);
-        foreach (var part in Pieces.Where(part => !closed.Contains(part.Piece.Id)))
+        if (model.Words.Close.Count > 0)
         {
-            if (new DraftFolding(model.Kit.Assembly, part).Closing() is { } closing)
-                lines.Add(closing);
+            lines.AddRange(model.Words.Close);
+        }
+        else
+        {
+            // What goes into something closed is closed before it.
+            var closed = parts.Where(part => part.Goes == GoesWhere.On && part.Opens.Count > 0).Select(part => part.Part).ToHashSet(StringComparer.Ordinal);
+            foreach (var part in Pieces.Where(part => !closed.Contains(part.Piece.Id)))
+            {
+                if (new DraftFolding(model.Kit.Assembly, model.Words, part).Closing() is { } closing)
+                    lines.Add(closing);
+            }
         }
 
-        var text = new StringBuilder();
-        for (var i = 0; i < lines.Count; i++)
-            text.Append(CultureInfo.InvariantCulture, $"{i + 1}. {lines[i]}\n");
-        Step(item.Name == "gift" ? "Put it together" : $"Put in the {item.Name}", Pieces.First().Piece.Id, "finished", 5, [], text.ToString());
+        var first = Pieces.First().Piece.Id;
+        var around = parts.FirstOrDefault(part => part.Part != Assembly.Item && part.Goes == GoesWhere.Around)?.Part;
+        var text = Numbered(lines) + (around is null ? "" : "\n::: figure\nshow: finished\n:::\n");
+        Step(item.Name == "gift" ? "Put it together" : $"Put in the {item.Name}", around ?? first, around is null ? "finished" : "insert", 5, [], text);
     }
+
+    private static string Numbered(IEnumerable<string> lines) =>
+        string.Concat(lines.Select((line, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}. {line}\n")));
 
     private IEnumerable<string> Goes(AssembledPart part)
     {
+        if (model.Words.Place.TryGetValue(part.Part, out var own) && own.Count > 0)
+        {
+            foreach (var line in own)
+                yield return line;
+            yield break;
+        }
+
         if (part.Part == Assembly.Item)
         {
             yield return Inserted(part);
@@ -226,7 +284,7 @@ internal sealed class DraftSteps(Model model, Item item)
         var there = part.To is null ? "its place" : $"the {Name(part.To)}";
         if (part.Places.Count > 1)
             return $"Put {DraftWords.Article(item.Name)} {{{{item.name}}}} into each of the {DraftWords.Number(part.Places.Count)} places in {there}.";
-        if (part.To is { } to && new DraftFolding(model.Kit.Assembly, Pieces.First(piece => piece.Piece.Id == to)).ClosesOverItem)
+        if (part.To is { } to && new DraftFolding(model.Kit.Assembly, model.Words, Pieces.First(piece => piece.Piece.Id == to)).ClosesOverItem)
             return $"Put the {{{{item.name}}}} into {there}, then glue the last face down.";
         return part.Goes == GoesWhere.On ? $"Lay the {{{{item.name}}}} on {there}." : $"Put the {{{{item.name}}}} into {there}.";
     }

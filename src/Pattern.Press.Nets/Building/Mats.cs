@@ -42,6 +42,21 @@ public static class Mats
         return Mat(id, name, size, hand == Hand.Left ? left : LineWork.Tidied(left.MirroredAt(length / 2).Edges));
     }
 
+    /// <summary>A mat with two level sides, the longer at the bottom, and its other two sides leaning alike.</summary>
+    /// <param name="id">The piece's id.</param>
+    /// <param name="name">The piece's name.</param>
+    /// <param name="size">The rectangle it is cut from: its longer side, and its height; each above 0.</param>
+    /// <param name="top">Its shorter side; above 0, and no longer than the longer one.</param>
+    /// <exception cref="NetException">The sizes make no such shape.</exception>
+    public static Piece Trapezium(string id, string name, Size size, Length top)
+    {
+        RefuseFlat(id, size);
+        if (top <= Length.Zero || top > size.Width)
+            throw new NetException(id, ["The mat’s shorter side has to be longer than nothing and no longer than its width."]);
+        var (width, height, lean) = (size.Width.Millimetres, size.Height.Millimetres, (size.Width - top).Millimetres / 2);
+        return Mat(id, name, size, LineWork.Tidied(Outline.Through(new(lean, 0), new(width - lean, 0), new(width, height), new(0, height)).Edges));
+    }
+
     /// <summary>A regular polygon, one side level at the bottom.</summary>
     /// <param name="id">The piece's id.</param>
     /// <param name="name">The piece's name.</param>

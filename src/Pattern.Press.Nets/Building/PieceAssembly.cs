@@ -47,7 +47,7 @@ internal sealed record PieceAssembly
             Cuts = CutLines.Of(Panels, Folds),
             Outline = LineWork.Border(sides).MaxBy(loop => loop.Area)!,
         };
-        Refuse(PieceChecks.Problems(piece));
+        Refuse(PieceChecks.Problems(piece, panelsAreApart: true));
         return piece;
     }
 

@@ -19,7 +19,10 @@ public static class PieceChecks
     /// large as the sheet; every fold the whole stretch that its two panels share there; folds joining every panel to the
     /// root; adhesive inside its panel.
     /// </summary>
-    public static IReadOnlyList<string> Problems(Piece piece)
+    public static IReadOnlyList<string> Problems(Piece piece) => Problems(piece, false);
+
+    /// <summary>The same for a piece whose panels are known to be simple and not to overlap each other.</summary>
+    internal static IReadOnlyList<string> Problems(Piece piece, bool panelsAreApart)
     {
         var problems = new List<string>();
         problems.AddRange(Names(piece));
@@ -29,7 +32,7 @@ public static class PieceChecks
         if (problems.Count > 0)
             return problems;
         problems.AddRange(HolesInside(piece));
-        problems.AddRange(Overlaps(piece));
+        problems.AddRange(Overlaps(piece, panelsAreApart));
         problems.AddRange(Tiling(piece));
         problems.AddRange(Folds(piece));
         problems.AddRange(Joining(piece));
@@ -101,12 +104,13 @@ public static class PieceChecks
     private static bool InsideWithRoom(Outline outline, Outline hole) =>
         hole.Edges.All(edge => edge.Flattened(Flatness).All(point => outline.Contains(point) && outline.DistanceTo(point) > Tolerance));
 
-    private static IEnumerable<string> Overlaps(Piece piece) => OverlappingRegions.Problems(
-    [
-        .. piece.Panels.Select(panel => new OverlappingRegions.Region($"“{panel.Name}”", panel.Loops)),
-        .. piece.Waste.Select(waste => new OverlappingRegions.Region(
-            "a region of waste", [waste.Outline, .. waste.Holes.Select(hole => hole.Reversed)])),
-    ]);
+    private static IEnumerable<string> Overlaps(Piece piece, bool panelsAreApart) => OverlappingRegions.Problems(
+        [
+            .. piece.Panels.Select(panel => new OverlappingRegions.Region($"“{panel.Name}”", panel.Loops)),
+            .. piece.Waste.Select(waste => new OverlappingRegions.Region(
+                "a region of waste", [waste.Outline, .. waste.Holes.Select(hole => hole.Reversed)])),
+        ],
+        panelsAreApart ? piece.Panels.Count : 0);
 
     private static IEnumerable<string> Tiling(Piece piece)
     {

@@ -43,11 +43,20 @@ internal static class SimpleOutline
                 return true;
             }
 
-            for (var j = i + 2; j < count; j++)
+        }
+
+        // From left to right, so that each side is only held against those that begin before it ends.
+        var sides = Enumerable.Range(0, count).Select(i => (Number: i, Edge: new Edge(corners[i], corners[(i + 1) % count])))
+            .Select(side => (side.Number, side.Edge, Bounds: Widened(side.Edge.Bounds))).OrderBy(side => side.Bounds.Left).ToArray();
+        for (var i = 0; i < count; i++)
+        {
+            var (number, side, bounds) = sides[i];
+            for (var j = i + 1; j < count && sides[j].Bounds.Left <= bounds.Right; j++)
             {
-                if (i == 0 && j == count - 1)
+                var apart = Math.Abs(number - sides[j].Number);
+                if (apart == 1 || apart == count - 1 || sides[j].Bounds.Top > bounds.Bottom || sides[j].Bounds.Bottom < bounds.Top)
                     continue;
-                if (Meet(a, new Edge(corners[j], corners[(j + 1) % count])))
+                if (Meet(side, sides[j].Edge))
                     return true;
             }
         }
@@ -57,8 +66,6 @@ internal static class SimpleOutline
 
     private static bool Meet(Edge a, Edge b)
     {
-        if (!Widened(a.Bounds).Overlaps(b.Bounds, -LineWork.Tolerance))
-            return false;
         if (a.DistanceTo(b.From) < LineWork.Tolerance || a.DistanceTo(b.To) < LineWork.Tolerance
             || b.DistanceTo(a.From) < LineWork.Tolerance || b.DistanceTo(a.To) < LineWork.Tolerance)
         {

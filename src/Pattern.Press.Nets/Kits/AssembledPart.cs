@@ -79,6 +79,9 @@ public sealed record AssembledPart(string Part)
     /// <summary>How far it is turned about the upright axis, in degrees anticlockwise as seen from above.</summary>
     public double Turned { get; init; }
 
+    /// <summary>Whether the item lies on its side, its top to the back before it is turned; a piece never does.</summary>
+    public bool IsTipped { get; init; }
+
     /// <summary>
     /// Where its copies are: one place each, the middle when nothing is said. A part whose quantity is larger than the
     /// number of places is shown at those places only.

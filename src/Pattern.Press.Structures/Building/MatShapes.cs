@@ -16,6 +16,9 @@ internal interface IMatShape
     /// <summary>Whether it is told by one side and how many there are, not by a width and a height.</summary>
     bool HasSides => false;
 
+    /// <summary>Whether its upper side is told beside its width.</summary>
+    bool HasTop => false;
+
     /// <summary>The mat, cut from a rectangle of a size.</summary>
     /// <exception cref="NetException">The size leaves nothing of it.</exception>
     Piece Build(string id, string name, Size size, Hand hand);
@@ -25,7 +28,7 @@ internal interface IMatShape
 internal static class MatShapes
 {
     /// <summary>All of them; the first is taken when a file names none.</summary>
-    public static IReadOnlyList<IMatShape> All { get; } = [new Rectangle(), new MitredStrip(), new RegularPolygon()];
+    public static IReadOnlyList<IMatShape> All { get; } = [new Rectangle(), new MitredStrip(), new RegularPolygon(), new Trapezium()];
 
     private sealed class Rectangle : IMatShape
     {
@@ -43,6 +46,18 @@ internal static class MatShapes
         public bool HasHand => true;
 
         public Piece Build(string id, string name, Size size, Hand hand) => Mats.MitredStrip(id, name, size, hand);
+    }
+
+    // Made from its two level sides, by the one who knows the shorter.
+    private sealed class Trapezium : IMatShape
+    {
+        public string Name => "trapezium";
+
+        public bool HasHand => false;
+
+        public bool HasTop => true;
+
+        public Piece Build(string id, string name, Size size, Hand hand) => Mats.Rectangle(id, name, size);
     }
 
     // Made from its sides, by the one who knows how many there are.

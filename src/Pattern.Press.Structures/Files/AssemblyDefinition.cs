@@ -9,9 +9,10 @@ internal sealed record AssemblyDefinition(IReadOnlyList<AssembledDefinition> Par
 /// <summary>One piece or the item in it.</summary>
 /// <param name="Part">Everything but its places and its turn.</param>
 /// <param name="Turned">Its turn in degrees, if any.</param>
+/// <param name="OnItsSide">When the item lies on its side, if ever.</param>
 /// <param name="At">Where it is, seen from the middle.</param>
 /// <param name="Repeats">Rows that it is repeated in.</param>
-internal sealed record AssembledDefinition(AssembledPart Part, Formula? Turned, ShiftDefinition At, IReadOnlyList<RepeatDefinition> Repeats);
+internal sealed record AssembledDefinition(AssembledPart Part, Formula? Turned, Formula? OnItsSide, ShiftDefinition At, IReadOnlyList<RepeatDefinition> Repeats);
 
 /// <summary>A shift; what is null is nothing.</summary>
 internal sealed record ShiftDefinition(Formula? Right, Formula? Back, Formula? Up)

@@ -65,6 +65,7 @@ internal static class AssemblyReader
         if (id != Assembly.Item)
             part = Opens(Claim(part, entry.Find("claims")), entry.Find("opens"), kinds);
         var turned = entry.Find("turned") is { } turn ? reading.Formula(turn, Kind.Number) : null;
+        var lies = id == Assembly.Item && entry.Find("on_its_side") is { } when ? reading.Formula(when, Kind.YesNo) : null;
         var at = entry.Find("at")?.AsMap() is { } shift ? Shift(shift, reading) : new ShiftDefinition(null, null, null);
         var repeats = new List<RepeatDefinition>();
         foreach (var item in entry.Find("repeat")?.AsList() ?? [])
@@ -74,7 +75,7 @@ internal static class AssemblyReader
         }
 
         entry.RefuseTheRest();
-        return new AssembledDefinition(part, turned, at, repeats);
+        return new AssembledDefinition(part, turned, lies, at, repeats);
     }
 
     // “inside base”: a way, and the piece it leads to, which has to come first.

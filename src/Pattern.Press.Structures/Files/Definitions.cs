@@ -42,6 +42,9 @@ internal sealed record StructureDefinition
     /// <summary>How the pieces come together; null where the file does not say.</summary>
     public AssemblyDefinition? Assembly { get; init; }
 
+    /// <summary>What it says itself about how hands make it.</summary>
+    public StepWordsDefinition Words { get; init; } = new();
+
     public required Names Names { get; init; }
 }
 
@@ -109,7 +112,11 @@ internal sealed record MatDefinition(
     string For,
     string Goes,
     IReadOnlyList<string> On,
-    SheetSide Side);
+    SheetSide Side)
+{
+    /// <summary>Its shorter level side, of a trapezium.</summary>
+    public Formula? Top { get; init; }
+}
 
 /// <summary>Something that must hold.</summary>
 internal sealed record CheckDefinition(string Name, Place Place, Formula? When, Formula Found, Formula Least, TextTemplate? Advice);

@@ -56,6 +56,7 @@ internal static class PartReader
         var sides = shape is { HasSides: true }
             ? map.Need("sides", "Say how many sides it has: sides: 6.") is { } count ? reading.Formula(count, Kind.Number) : null
             : null;
+        var top = shape is { HasTop: true } ? Needed(map, "top", reading) : null;
         var height = shape is { HasSides: true } ? width : Needed(map, "height", reading);
         var hand = map.Find("hand") is { } handItem ? handItem.AsChoice(["left", "right"]) : null;
         if (shape is { HasHand: true } && hand is null)
@@ -67,14 +68,15 @@ internal static class PartReader
         var on = On(map.Find("on"), pieces.FirstOrDefault(piece => piece.Id == goes), reading);
         var side = map.Find("side")?.AsChoice(["inside", "outside"]) == "outside" ? SheetSide.Away : SheetSide.Facing;
         map.RefuseTheRest();
-        if (name is null || stock is null || width is null || height is null || (shape is { HasSides: true } && sides is null) || words is null || goes is null || shape is null)
+        if (name is null || stock is null || width is null || height is null || (shape is { HasSides: true } && sides is null) || (shape is { HasTop: true } && top is null) || words is null || goes is null || shape is null)
             return null;
         return new MatDefinition(id, name, stock, place, when, quantity, shape, width, height, sides, hand switch
         {
             "left" => Hand.Left,
             "right" => Hand.Right,
             _ => Hand.Either,
-        }, words, goes, on, side);
+        }, words, goes, on, side)
+        { Top = top };
     }
 
     private static List<string> On(YamlItem? item, PieceDefinition? piece, FileReading reading)

@@ -47,6 +47,7 @@ internal static class StructureReader
         var uses = stocks.Select(stock => stock.Use.Id).ToList();
         var (ids, pieces, mats) = Parts(map, uses, reading);
         var assembly = AssemblyReader.Read(map, ids, pieces, reading);
+        var words = StepWordsReader.Read(map, ids, reading);
         var checks = reading.Section(map, "checks", MostEntries)
             .Select(entry => Check(entry.Key, entry.KeyPlace, entry.Value, reading)).OfType<CheckDefinition>().ToList();
         map.RefuseTheRest();
@@ -67,7 +68,7 @@ internal static class StructureReader
             new Place(file),
             [.. named.OfType<ParameterDefinition>().Select(definition => definition.Parameter)],
             stocks,
-            new StructureDefinition { Takes = takes, Example = example, ExamplePlace = map.Find("example")?.Place ?? new Place(file), Order = order, Pieces = pieces, Mats = mats, Checks = checks, Assembly = assembly, Names = reading.Names });
+            new StructureDefinition { Takes = takes, Example = example, ExamplePlace = map.Find("example")?.Place ?? new Place(file), Order = order, Pieces = pieces, Mats = mats, Checks = checks, Assembly = assembly, Words = words, Names = reading.Names });
     }
 
     private static List<ItemShape> Takes(YamlMap map, Problems problems)

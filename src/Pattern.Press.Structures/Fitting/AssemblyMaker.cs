@@ -61,7 +61,12 @@ internal static class AssemblyMaker
             places = [.. Enumerable.Range(0, (int)times).SelectMany(i => places.Select(place => Shifted(place, step, i - (((double)times - 1) / 2))))];
         }
 
-        return one.Part with { Places = places, Turned = one.Turned is null ? 0 : (double)one.Turned.Evaluate(values).Amount };
+        return one.Part with
+        {
+            Places = places,
+            Turned = one.Turned is null ? 0 : (double)one.Turned.Evaluate(values).Amount,
+            IsTipped = one.OnItsSide?.Evaluate(values).Flag == true,
+        };
     }
 
     private static PlaceShift Shifted(PlaceShift place, PlaceShift step, double times) =>

@@ -56,7 +56,7 @@ internal sealed class Fitter
             return null;
         var checks = Checks();
         var parts = new PartMaker(_structure, _request, _values, _blame, _problems).Make();
-        if (_failed || parts is null || Assemble(parts) is not { } assembly)
+        if (_failed || parts is null || Assemble(parts) is not { } assembly || Words() is not { } words)
             return null;
         return new Model
         {
@@ -65,8 +65,25 @@ internal sealed class Fitter
             Values = ModelValues.All(_structure, _request, _values, _idle, parts),
             Parameters = [.. _structure.Parameters.Select(Fitted)],
             Checks = checks,
+            Words = words,
             Rounded = _rounded,
         };
+    }
+
+    private StepWords? Words()
+    {
+        try
+        {
+            return _structure.Definition.Words.For(_values);
+        }
+        catch (FormulaException broken)
+        {
+            // What hangs on the item is not said where there is none.
+            if (broken.NeedsItem)
+                return StepWords.None;
+            Fail(broken.Place, broken.Message);
+            return null;
+        }
     }
 
     private Assembly? Assemble(IReadOnlyList<MadePart> parts)

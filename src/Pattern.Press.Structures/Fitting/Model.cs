@@ -31,6 +31,9 @@ public sealed record Model
     /// <summary>What was checked about the fit, each with the number it found.</summary>
     public required IReadOnlyList<FitCheck> Checks { get; init; }
 
+    /// <summary>What the structure says itself about how hands make it.</summary>
+    public StepWords Words { get; init; } = StepWords.None;
+
     /// <summary>
     /// The sizes the maker gave that do not lie on the ruler of this fit and were brought to one of its marks. In the fit
     /// on the maker's own ruler that deserves a word; in the other one it is expected.

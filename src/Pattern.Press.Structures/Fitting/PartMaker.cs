@@ -51,8 +51,8 @@ internal sealed class PartMaker(Structure structure, FitRequest request, Evaluat
         if (!Applies(mat.When) || Quantity(mat.Quantity) is not { } quantity)
             return null;
         var size = new Size(mat.Width.Evaluate(values).Length, mat.Height.Evaluate(values).Length);
-        var built = mat.Sides is null
-            ? mat.Shape.Build(mat.Id, mat.Name, size, mat.Hand)
+        var built = mat.Top is { } top ? Mats.Trapezium(mat.Id, mat.Name, size, top.Evaluate(values).Length)
+            : mat.Sides is null ? mat.Shape.Build(mat.Id, mat.Name, size, mat.Hand)
             : Mats.RegularPolygon(mat.Id, mat.Name, (double)mat.Sides.Evaluate(values).Amount, size.Width, request.Ruler);
         return new MadePart(new Part(built, PartKind.Mat, StockId(mat.Stock), quantity, mat.For, mat.Hand, mat.Goes, mat.On, mat.Side), []);
     }

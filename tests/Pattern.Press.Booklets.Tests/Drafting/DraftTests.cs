@@ -45,6 +45,37 @@ public class DraftTests
     }
 
     [Theory]
+    [InlineData("divided-tray", "jar: 44 mm round x 40 mm", "its slots open at the top|slots open at the bottom|half-lap|figure: insert|Fold the long divider")]
+    [InlineData("gable-top-box", "cake: 100 x 70 x 80 mm", "Push both gables in|Tuck it in behind the roof of the front|Bring the two handles together|food-safe")]
+    [InlineData("lantern", "lamp: 40 mm round x 30 mm", "electric light only|set the shade over it")]
+    [InlineData("cylinder-band", "jar: 70 mm round x 80 mm", "Slide the band over the {{item.name}}")]
+    [InlineData("flared-tray", "sweets: 70 mm round x 30 mm", "bring each tab inside the short wall next to it|traced from their full-size templates")]
+    [InlineData("polygon-box", "jar: 44 mm round x 40 mm", "Trace the lid in the same way|as you did with the box|bring each tab inside the next wall")]
+    public void Steps_say_what_hands_do(string id, string item, string words)
+    {
+        var text = Drafted(id, item);
+        Assert.All(words.Split('|'), said => Assert.Contains(said, text, StringComparison.Ordinal));
+        Assert.DoesNotContain("Close the box as the figure shows", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cautions_about_curves_are_for_what_has_curves()
+    {
+        Assert.DoesNotContain("On curves", Drafted("pyramid-box", "egg: 45 mm round x 45 mm"), StringComparison.Ordinal);
+        Assert.Contains("On curves", Drafted("pillow-box", "candle: 22 mm round x 120 mm"), StringComparison.Ordinal);
+    }
+
+    private static string Drafted(string id, string said)
+    {
+        var problems = new Problems();
+        var structure = Catalogue.Open(Program.StructuresFolder, problems).Find(id, new Place("test"), problems)!;
+        Assert.True(DraftItem.TryRead(said, out var item, out _));
+        var files = Draft.Write(new DraftRequest(structure, id, item!, ["a4"], null), problems)!;
+        Assert.Equal("", string.Join("\n", problems.All));
+        return string.Join("\n", files.Select(file => file.Text));
+    }
+
+    [Theory]
     [InlineData("blue card, 80 lb cover, 12 x 12 in", "80 lb cover", "blue card")]
     [InlineData("moss-green card, 270 g/m2", "270 g/m2", "moss-green card")]
     public void A_stock_is_taken_as_it_is_said(string said, string weight, string name)

@@ -12,12 +12,16 @@ internal static class RandomFits
 
     public static IReadOnlyList<Structure> Catalogue { get; } = Structures.Catalogue.Open(Boxes.Folder, new Problems()).All(new Problems());
 
-    /// <summary>One fit; null where what chance chose does not go together.</summary>
-    public static RandomFit? Make(Structure structure, int seed)
+    /// <summary>One fit, on the ruler that chance chose; null where what it chose does not go together.</summary>
+    public static RandomFit? Make(Structure structure, int seed) =>
+        Make(structure, seed, new Chance(seed).Next(2) == 0 ? Ruler.WholeMillimetres : Ruler.SixteenthInches);
+
+    /// <summary>One fit on a ruler; null where what chance chose does not go together.</summary>
+    public static RandomFit? Make(Structure structure, int seed, Ruler ruler)
     {
         // The generator is ours, so that a seed means the same fit on every machine and version.
         var chance = new Chance(seed);
-        var ruler = chance.Next(2) == 0 ? Ruler.WholeMillimetres : Ruler.SixteenthInches;
+        chance.Next(2);
         var item = ItemFor(structure, chance);
         var stocks = structure.Stocks.ToDictionary(
             use => use.Id,

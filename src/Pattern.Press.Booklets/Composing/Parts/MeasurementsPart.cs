@@ -32,9 +32,15 @@ internal static class MeasurementsPart
         };
         if (context.Metric.Kit.Parts.Any(part => part.Hand != Hand.Either))
             blocks.Add(new CalloutBlock(CalloutKind.Tip, phrases["measurements.hands.title"], [Words.Phrase(phrases, "measurements.hands.text")]) { KeepsWithPrevious = true });
-        blocks.Add(Words.Subheading(2, phrases["measurements.scores.title"], "what-to-score"));
-        blocks.Add(Words.Phrase(phrases, "measurements.scores.lead"));
-        blocks.Add(ScoreTable.Make(context, values));
+
+        // What is rolled has nothing to score, and its size is said above.
+        if (context.Metric.Kit.Pieces.Any(part => part.Piece.Folds.Count > 0))
+        {
+            blocks.Add(Words.Subheading(2, phrases["measurements.scores.title"], "what-to-score"));
+            blocks.Add(Words.Phrase(phrases, "measurements.scores.lead"));
+            blocks.Add(ScoreTable.Make(context, values));
+        }
+
         return new FlowPart(blocks) { Title = phrases["measurements.title"] };
     }
 }

@@ -42,8 +42,7 @@ public sealed class Scene
             var owner = _owners++;
             IReadOnlyList<Vector3d> corners = panel.Panel.Holes.Count == 0 ? panel.Corners : [.. BridgedRing.Of(panel.Panel).Select(panel.At)];
             AddFlat(corners, panel.Facing, Surface.CardFacing, Surface.CardAway, owner);
-            foreach (var (from, to, kind) in Edges(pose, panel))
-                _lines.Add(new SpaceLine(from, to, kind));
+            _lines.AddRange(Edges(pose, panel));
             foreach (var hole in panel.Panel.Holes)
                 AddRing([.. hole.Flattened(HoleFlatness).Select(panel.At)], LineKind.Cut);
         }
@@ -92,7 +91,7 @@ public sealed class Scene
     {
         var (x, y) = (width / 2, depth / 2);
         Vector3d[] foot = [new(-x, -y, 0), new(x, -y, 0), new(x, y, 0), new(-x, y, 0)];
-        AddPrism([.. foot.Select(corner => middle + corner)], height, LineKind.Edge);
+        AddPrism([.. foot.Select(corner => middle + corner)], Vector3d.UnitZ * height, LineKind.Edge);
     }
 
     /// <summary>Adds an upright round body.</summary>
@@ -100,21 +99,33 @@ public sealed class Scene
     /// <param name="diameter">Its diameter.</param>
     /// <param name="height">Its height.</param>
     /// <param name="sides">How many flat sides stand for the round one.</param>
-    public void AddRound(Vector3d middle, double diameter, double height, int sides = 96)
-    {
-        AddPrism(Circle(middle, diameter / 2, sides), height, LineKind.Rounded);
+    public void AddRound(Vector3d middle, double diameter, double height, int sides = 96) =>
+        AddRound(middle, Vector3d.UnitZ * height, diameter, sides);
 
-        // A rim a little inside the edge makes a plain disc read as the top of something round.
-        AddRing(Circle(middle + (Vector3d.UnitZ * height), diameter * 0.46, sides), LineKind.Detail);
+    /// <summary>Adds a round body that may lie on its side.</summary>
+    /// <param name="middle">The middle of one of its ends.</param>
+    /// <param name="axis">From there to the middle of the other end.</param>
+    /// <param name="diameter">Its diameter.</param>
+    /// <param name="sides">How many flat sides stand for the round one.</param>
+    public void AddRound(Vector3d middle, Vector3d axis, double diameter, int sides = 96)
+    {
+        AddPrism(Circle(middle, axis.Unit, diameter / 2, sides), axis, LineKind.Rounded);
+
+        // A rim a little inside the edge makes a plain disc read as the end of something round.
+        AddRing(Circle(middle + axis, axis.Unit, diameter * 0.46, sides), LineKind.Detail);
+        if (Math.Abs(axis.Unit.Z) < 0.9)
+            AddRing(Circle(middle, axis.Unit, diameter * 0.46, sides), LineKind.Detail);
     }
 
-    private static Vector3d[] Circle(Vector3d middle, double radius, int sides)
+    private static Vector3d[] Circle(Vector3d middle, Vector3d axis, double radius, int sides)
     {
+        var across = Math.Abs(axis.X) > 0.9 ? Vector3d.UnitY : Vector3d.UnitX;
+        var other = axis.Cross(across).Unit;
         var corners = new Vector3d[sides];
         for (var i = 0; i < sides; i++)
         {
             var (sine, cosine) = Math.SinCos(2 * Math.PI * i / sides);
-            corners[i] = middle + new Vector3d(radius * cosine, radius * sine, 0);
+            corners[i] = middle + (across * (radius * cosine)) + (other * (radius * sine));
         }
 
         return corners;
@@ -126,13 +137,12 @@ public sealed class Scene
             _lines.Add(new SpaceLine(corners[i], corners[(i + 1) % corners.Length], kind));
     }
 
-    private void AddPrism(Vector3d[] foot, double height, LineKind upright)
+    private void AddPrism(Vector3d[] foot, Vector3d rise, LineKind upright)
     {
         var owner = _owners++;
-        var rise = Vector3d.UnitZ * height;
         var top = foot.Select(corner => corner + rise).ToArray();
-        _faces.Add(new Face(top, Vector3d.UnitZ, Surface.Item, null, owner));
-        _faces.Add(new Face([.. foot.Reverse()], -Vector3d.UnitZ, Surface.Item, null, owner));
+        _faces.Add(new Face(top, rise.Unit, Surface.Item, null, owner));
+        _faces.Add(new Face([.. foot.Reverse()], -rise.Unit, Surface.Item, null, owner));
         for (var i = 0; i < foot.Length; i++)
         {
             var next = (i + 1) % foot.Length;
@@ -169,7 +179,7 @@ public sealed class Scene
 
     // The panel's outline in stretches, each a fold or a cut. A fold is one line for both its panels, taken from its
     // parent, unless layers were set apart there: then either panel may hide the other's line.
-    private static IEnumerable<(Vector3d From, Vector3d To, LineKind Kind)> Edges(Pose pose, PosedPanel panel)
+    private static IEnumerable<SpaceLine> Edges(Pose pose, PosedPanel panel)
     {
         foreach (var edge in panel.Panel.Outline.Edges)
         {
@@ -177,12 +187,13 @@ public sealed class Scene
             {
                 Point[] bends = [.. edge.Flattened(0.02), edge.To];
                 for (var i = 1; i < bends.Length; i++)
-                    yield return (panel.At(bends[i - 1]), panel.At(bends[i]), LineKind.Cut);
+                    yield return new SpaceLine(panel.At(bends[i - 1]), panel.At(bends[i]), LineKind.Cut) { Inwards = [Across(panel, bends[i - 1], bends[i])] };
                 continue;
             }
 
             var along = edge.To - edge.From;
             var length = edge.Chord;
+            var inwards = Across(panel, edge.From, edge.To);
             var folds = pose.Piece.Folds
                 .Where(fold => fold.Parent == panel.Panel.Name || fold.Child == panel.Panel.Name)
                 .Where(fold => edge.DistanceTo(fold.From) < Same && edge.DistanceTo(fold.To) < Same)
@@ -193,7 +204,7 @@ public sealed class Scene
             foreach (var (start, end, fold) in folds)
             {
                 if (start - done > Same)
-                    yield return (At(done), At(start), LineKind.Cut);
+                    yield return new SpaceLine(At(done), At(start), LineKind.Cut) { Inwards = [inwards] };
                 done = end;
                 if (pose.Strips.Rulings.Contains(fold))
                     continue;
@@ -202,17 +213,24 @@ public sealed class Scene
                 if (fold.Direction == FoldDirection.Mountain && panel.Panel.Role != PanelRole.Gusset && IsGusset(fold) && IsApart(fold))
                     continue;
                 if (fold.Parent == panel.Panel.Name || pose.Panel(fold.Parent).At(fold.From).DistanceTo(panel.At(fold.From)) > Same)
-                    yield return (At(start), At(end), LineKind.Fold);
+                    yield return new SpaceLine(At(start), At(end), LineKind.Fold) { Inwards = [inwards, -Across(pose.Panel(fold.Parent == panel.Panel.Name ? fold.Child : fold.Parent), edge.From, edge.To)] };
             }
 
             if (length - done > Same)
-                yield return (At(done), At(length), LineKind.Cut);
+                yield return new SpaceLine(At(done), At(length), LineKind.Cut) { Inwards = [inwards] };
 
             Vector3d At(double distance) => panel.At(edge.At(distance / length));
 
             bool IsGusset(Fold fold) => pose.Panel(fold.Parent).Panel.Role == PanelRole.Gusset || pose.Panel(fold.Child).Panel.Role == PanelRole.Gusset;
 
             bool IsApart(Fold fold) => pose.Panel(fold.Parent).At(fold.From).DistanceTo(pose.Panel(fold.Child).At(fold.From)) > Same;
+        }
+
+        // To the right of an edge, where the inside of an outline lies that runs clockwise on the page.
+        static Vector3d Across(PosedPanel panel, Point from, Point to)
+        {
+            var along = to - from;
+            return (panel.At(from + new Point(-along.Y, along.X)) - panel.At(from)).Unit;
         }
     }
 }

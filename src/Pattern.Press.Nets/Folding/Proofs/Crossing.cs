@@ -49,8 +49,12 @@ public static class Crossings
         // Panels in parallel planes lie on each other or apart.
         if (line.Length < 1e-9)
             return 0;
-        var (heightsA, heightsB) = (Heights(a, b), Heights(b, a));
-        var reach = Math.Min(Reach(heightsA), Reach(heightsB));
+        var heightsA = Heights(a, b);
+        var reach = Reach(heightsA);
+        if (reach <= Tolerance)
+            return 0;
+        var heightsB = Heights(b, a);
+        reach = Math.Min(reach, Reach(heightsB));
         if (reach <= Tolerance)
             return 0;
         line = line.Unit;
@@ -73,7 +77,13 @@ public static class Crossings
         return heights;
     }
 
-    private static double Reach(double[] heights) => Math.Min(Math.Max(0, heights.Max()), Math.Max(0, -heights.Min()));
+    private static double Reach(double[] heights)
+    {
+        var (above, below) = (0.0, 0.0);
+        foreach (var height in heights)
+            (above, below) = (Math.Max(above, height), Math.Max(below, -height));
+        return Math.Min(above, below);
+    }
 
     /// <summary>The stretches of the line that the inside of a panel covers. An edge that lies along the line covers none of it.</summary>
     private static List<(double From, double To)> Stretches(IReadOnlyList<Vector3d> corners, double[] heights, Vector3d line)

@@ -16,6 +16,8 @@ internal sealed record ItemRoom(double Room, string Panel)
     /// </summary>
     public static ItemRoom? Around(ItemBody item, Vector3d foot, IEnumerable<Slab> slabs)
     {
+        if (item.RollsOnItsSide)
+            return LyingRoom.Around(item, foot, slabs);
         var section = item.Seen(Leaving.Up);
         ItemRoom? least = null;
         foreach (var slab in slabs)
@@ -32,6 +34,8 @@ internal sealed record ItemRoom(double Room, string Panel)
     /// <summary>The distance from the top of an item to the lowest panel above it; null when there is none.</summary>
     public static ItemRoom? Above(ItemBody item, Vector3d foot, IEnumerable<Slab> slabs)
     {
+        if (item.RollsOnItsSide)
+            return LyingRoom.Above(item, foot, slabs);
         ItemRoom? least = null;
 
         // Upright panels are beside the item, or in its way; neither is told here.
@@ -77,9 +81,12 @@ internal sealed record ItemRoom(double Room, string Panel)
             _ => (Vector3d.UnitX, Vector3d.UnitZ),
         };
         var middle = foot + (leaving == Leaving.Up ? default : Vector3d.UnitZ * (item.Height / 2));
+
+        // What is round goes ahead with its widest part; what lies behind that is only as wide as where it stands now.
         var rear = leaving switch
         {
             Leaving.Up => 0,
+            _ when item.IsRound && !item.RollsOnItsSide => 0,
             Leaving.Right or Leaving.Left => item.Width / 2,
             _ => item.Depth / 2,
         };
@@ -113,7 +120,7 @@ internal sealed record ItemRoom(double Room, string Panel)
     {
         var section = item.Seen(Leaving.Up);
         ItemRoom? least = null;
-        foreach (var fold in pocket.Piece.Folds.Where(fold => pocket.Angles[fold] > 179))
+        foreach (var fold in pocket.Piece.Folds.Where(fold => pocket.Angles[fold] > Fold.LaysOver))
         {
             if (open.Contains(pocket.Panel(fold.Child).Panel.Kind))
                 continue;
