@@ -46,6 +46,10 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
             return Block(figure, folded, solid.Describe(folded), problems);
         }
 
+        // A step that glues shows its seams closing, where the model knows which; else where the glue goes.
+        if (figure is { Show: FigureShow.Glue, IsByKind: true } && solid.Gluing(part.Piece, []) is { } closing)
+            return Block(figure with { Show = FigureShow.Gluing }, closing, solid.Describe(closing), problems);
+
         if (figure.Show == FigureShow.Gluing)
             return Gluing(figure, part.Piece, problems);
 

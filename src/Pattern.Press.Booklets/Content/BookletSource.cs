@@ -300,6 +300,9 @@ public sealed record FigureSource(string Subject, FigureShow Show, IReadOnlyList
     /// <summary>What links call it: <c>waste</c> for <c>#figure-waste</c>; empty for a figure that nothing refers to.</summary>
     public string Name { get; init; } = "";
 
+    /// <summary>Whether the step's kind decides what is shown, so that what the model knows may decide on something better.</summary>
+    public bool IsByKind { get; init; }
+
     /// <summary>For <see cref="FigureShow.Folded"/>: how far it is folded, above 0 to 1.</summary>
     public double Folded { get; init; } = 1;
 }

@@ -41,7 +41,7 @@ public static class FigureReader
         ArgumentNullException.ThrowIfNull(kind);
         if (kind.AsChoice([.. Kinds.Select(known => known.Kind)]) is not { } word)
             return null;
-        return Make(null, Kinds.First(known => known.Kind == word).Show, piece, [], "", kind.Place, problems);
+        return Make(null, Kinds.First(known => known.Kind == word).Show, piece, [], "", kind.Place, problems) is { } figure ? figure with { IsByKind = true } : null;
     }
 
     /// <summary>Reads a figure from its keys.</summary>

@@ -10,7 +10,7 @@ namespace Pattern.Press.Booklets.Drafting;
 /// </summary>
 internal sealed class DraftFolding
 {
-    private const double Flat = 179;
+    private const double Flat = Nets.Fold.LaysOver;
 
     private readonly Assembly _assembly;
     private readonly StepWords _words;

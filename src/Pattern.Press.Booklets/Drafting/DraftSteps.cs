@@ -180,7 +180,7 @@ internal sealed class DraftSteps(Model model, Item item)
         if (part.Quantity > 1)
             lines.Add($"Do the same with every {name}.");
         var text = new StringBuilder(Numbered(lines));
-        text.Append(Figure(piece.Id, SeamClosing.Of(piece, model.Kit.Assembly.Seams, []) is null ? "folded" : "gluing"));
+        text.Append(Figure(piece.Id, SeamClosing.Of(piece, model.Kit.Assembly.Seams, [], model.Kit.Assembly.Find(piece.Id)?.Opens) is null ? "folded" : "gluing"));
         var figure = piece.GlueAreas.Count > 0 ? "glue" : piece.Folds.Count > 0 ? "folds" : "flat";
         var glued = new DraftFolding(model.Kit.Assembly, model.Words, part).IsGlued;
         string[] tools = glued ? ["bone folder", "glue or double-sided tape"] : ["bone folder"];

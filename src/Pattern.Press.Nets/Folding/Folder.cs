@@ -32,25 +32,47 @@ public static class Folder
 
     /// <summary>
     /// Folds a piece part of the way in the order that hands fold it: first the tabs, then the walls, last the panels that
-    /// go all the way over, such as inner walls, those that face each other together. A piece whose panels form loops moves as a whole, as in
-    /// <see cref="Pose(Piece, double)"/>.
+    /// go all the way over, such as inner walls, those that face each other together. Panels that form loops move together, as
+    /// in <see cref="Pose(Piece, double)"/>; those of them that are named open stand straight on from the walls until these stand.
     /// </summary>
     /// <param name="piece">The piece.</param>
     /// <param name="opening">How far it is folded: 0 flat, 1 finished. Each of the steps there are takes an equal share.</param>
+    /// <param name="opens">The kinds of panels of the finished piece that are opened again, such as a roof.</param>
     /// <exception cref="ArgumentOutOfRangeException">The opening is outside 0 to 1.</exception>
-    public static Pose InOrder(Piece piece, double opening)
+    public static Pose InOrder(Piece piece, double opening, IReadOnlyList<string>? opens = null)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        return InOrder(StripPiece.Of(piece), opening);
+        return InOrder(StripPiece.Of(piece), opening, opens);
     }
 
     /// <summary>The same for a piece that was cut into strips before.</summary>
-    internal static Pose InOrder(StripPiece strips, double opening)
+    internal static Pose InOrder(StripPiece strips, double opening, IReadOnlyList<string>? opens = null) =>
+        opening is > 0 and < 1 ? FoldingOrder.Usual(HingeTree.Of(strips), opens ?? []).At(opening) : Pose(strips, opening);
+
+    /// <summary>
+    /// Opens a finished piece: panels of the kinds that are named keep only a part of their finished angles. Where loops hold
+    /// them, the first kind is turned so and the others, gussets among them, take the angles that keep the loops closed;
+    /// flaps on folds along arcs go wholly open, which strips allow, since on the way there the card bends across them.
+    /// </summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="kinds">The kinds of panels that open, such as a roof.</param>
+    /// <param name="part">How far they are still folded: 0 wholly open, 1 finished.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The part is outside 0 to 1.</exception>
+    public static Pose Opened(Piece piece, IReadOnlyList<string> kinds, double part)
     {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(kinds);
+        return Opened(StripPiece.Of(piece), kinds, part);
+    }
+
+    /// <summary>The same for a piece that was cut into strips before.</summary>
+    internal static Pose Opened(StripPiece strips, IReadOnlyList<string> kinds, double part)
+    {
+        if (part is not (>= 0 and <= 1))
+            throw new ArgumentOutOfRangeException(nameof(part), part, "What opens is folded from 0 (open) to 1 (finished).");
         var tree = HingeTree.Of(strips);
-        if (tree.Loops.Count > 0 || opening is not (> 0 and < 1))
-            return Pose(strips, opening);
-        return FoldingOrder.Usual(tree).At(opening);
+        var angles = tree.Opening(kinds).Angles(part);
+        return Make(tree, hinge => angles[hinge.Fold]);
     }
 
     /// <summary>Folds a piece to given angles, whether or not its loops close.</summary>

@@ -11,7 +11,8 @@ internal sealed class HingeTree
 {
     private static readonly ConditionalWeakTable<StripPiece, HingeTree> Known = [];
 
-    private readonly ConcurrentDictionary<double, IReadOnlyDictionary<Fold, double>> _angles = new();
+    private readonly Lazy<IReadOnlyList<LoopGroup>> _groups;
+    private readonly ConcurrentDictionary<string, LoopOpening> _openings = new(StringComparer.Ordinal);
 
     private HingeTree(StripPiece strips)
     {
@@ -32,6 +33,8 @@ internal sealed class HingeTree
         Outwards = order;
         Loops = [.. piece.Folds.Where(fold => !used.Contains(fold))
             .Select(fold => new Hinge(fold, piece, places[fold.Parent], places[fold.Child]))];
+
+        _groups = new(() => LoopGroup.Of(this));
 
         // Outwards from what is reached already, each panel on the shortest way.
         void Reach(Func<Fold, bool> mayCarry)
@@ -59,7 +62,24 @@ internal sealed class HingeTree
     public static HingeTree Of(StripPiece strips) => Known.GetValue(strips, strips => new HingeTree(strips));
 
     /// <summary>The angle of each fold of the tree at an opening from 0 to 1, by which its loops stay closed; solved for once.</summary>
-    public IReadOnlyDictionary<Fold, double> AnglesAt(double opening) => _angles.GetOrAdd(opening, opening => LoopSolver.Angles(this, opening));
+    public IReadOnlyDictionary<Fold, double> AnglesAt(double opening)
+    {
+        var angles = Outwards.ToDictionary(hinge => hinge.Fold, hinge => hinge.Fold.Angle * opening);
+        foreach (var group in Groups)
+        {
+            var own = opening is 1 ? group.Finished : group.FromFlat.At(opening);
+            foreach (var hinge in group.Held)
+                angles[hinge.Fold] = own[hinge.Turning];
+        }
+
+        return angles;
+    }
+
+    /// <summary>How the panels of some kinds open that loops hold; solved for once.</summary>
+    public LoopOpening Opening(IReadOnlyList<string> kinds) => _openings.GetOrAdd(string.Join('|', kinds), _ => new LoopOpening(this, kinds));
+
+    /// <summary>The loops, in groups that move each for itself.</summary>
+    public IReadOnlyList<LoopGroup> Groups => _groups.Value;
 
     /// <summary>The piece with what is known about its strips.</summary>
     public StripPiece Strips { get; }

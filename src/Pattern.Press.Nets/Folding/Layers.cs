@@ -3,9 +3,6 @@ namespace Pattern.Press.Nets.Folding;
 /// <summary>Tells apart panels that lie on each other in a folded piece.</summary>
 public static class Layers
 {
-    /// <summary>A fold past this angle, in degrees, lays its panels on each other.</summary>
-    private const double LiesOn = 179;
-
     /// <summary>
     /// Moves panels that lie on others off them, each to the side where it lies: panels folded all the way over, by twice
     /// the distance, so that tabs between have room; panels that take glue, away from what they are glued to, by the
@@ -26,13 +23,13 @@ public static class Layers
         {
             var (carrier, panel) = (pose.Panels[hinge.Fixed], pose.Panels[hinge.Turning]);
             shifts[hinge.Turning] = shifts[hinge.Fixed];
-            if (pose.Angles[hinge.Fold] > LiesOn)
+            if (pose.Angles[hinge.Fold] > Fold.LaysOver)
                 shifts[hinge.Turning] += carrier.Facing * (hinge.Fold.Direction == FoldDirection.Valley ? 2 * distance : -2 * distance);
             else if (panel.Panel.Role == PanelRole.Tab && GlueSide(pose.Piece, panel.Panel.Name) is { } side)
                 shifts[hinge.Turning] += panel.Facing * (side == SheetSide.Away ? distance : -distance);
         }
 
-        foreach (var loop in tree.Loops.Where(loop => pose.Angles[loop.Fold] > LiesOn))
+        foreach (var loop in tree.Loops.Where(loop => pose.Angles[loop.Fold] > Fold.LaysOver))
         {
             var half = loop.Fold.Direction == FoldDirection.Mountain ? distance / 2 : -distance / 2;
             shifts[loop.Fixed] += pose.Panels[loop.Fixed].Facing * half;

@@ -11,14 +11,14 @@ namespace Pattern.Press.Nets.Folding;
 /// </remarks>
 internal sealed class LoopSolver
 {
-    /// <summary>The longest step from finished towards flat.</summary>
+    /// <summary>The longest step of a walk, as a part of the whole way.</summary>
     private const double LongestStep = 1.0 / 20;
 
     /// <summary>A loop is closed when its ends are this near, as a part of the piece's size.</summary>
     private const double Closed = 1e-10;
 
     private readonly HingeTree tree;
-    private readonly double[] finished;
+    private readonly IReadOnlyList<Hinge> loops;
     private readonly Hinge[] unknowns;
     private readonly int[] unknownOf;
     private readonly double[] angles;
@@ -27,95 +27,66 @@ internal sealed class LoopSolver
     private readonly double[] residual;
     private readonly double[,] slopes;
 
-    private LoopSolver(HingeTree tree, Hinge[] unknowns, double[] finished)
+    /// <param name="tree">How the piece hangs together.</param>
+    /// <param name="loops">The loops that have to close.</param>
+    /// <param name="unknowns">The hinges whose angles may be chosen for that.</param>
+    public LoopSolver(HingeTree tree, IReadOnlyList<Hinge> loops, IEnumerable<Hinge> unknowns)
     {
-        this.tree = tree;
-        this.finished = finished;
-        this.unknowns = unknowns;
+        (this.tree, this.loops, this.unknowns) = (tree, loops, [.. unknowns]);
         var panels = tree.Piece.Panels.Count;
         unknownOf = new int[panels];
         Array.Fill(unknownOf, -1);
-        for (var i = 0; i < unknowns.Length; i++)
-            unknownOf[unknowns[i].Turning] = i;
+        for (var i = 0; i < this.unknowns.Length; i++)
+            unknownOf[this.unknowns[i].Turning] = i;
         angles = new double[panels];
         motions = new RigidMotion[panels];
         size = Math.Max(tree.Piece.Sheet.Width.Millimetres, tree.Piece.Sheet.Height.Millimetres);
-        residual = new double[tree.Loops.Count * 6];
-        slopes = new double[residual.Length, unknowns.Length];
+        residual = new double[loops.Count * 6];
+        slopes = new double[residual.Length, this.unknowns.Length];
     }
 
-    /// <summary>The angle of each fold of the tree at an opening from 0 to 1.</summary>
-    public static IReadOnlyDictionary<Fold, double> Angles(HingeTree tree, double opening)
+    /// <summary>The angles nearest to given ones by which the loops close, by the panel that turns; null where there are none.</summary>
+    public double[]? Settle(double[] near)
     {
-        var held = tree.Loops.SelectMany(tree.Around).ToHashSet();
-        if (held.Count == 0 || opening is 0)
-            return tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => hinge.Fold.Angle * opening);
-        var finished = Settled(tree, held);
-        if (opening is 1)
-            return tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => finished[hinge.Turning]);
+        near.CopyTo(angles, 0);
+        return Close() ? [.. angles] : null;
+    }
 
-        // All folds at the root are driven together. A loop that is too stiff for that, such as four folds around a point,
-        // is driven by the first of them alone.
-        var free = tree.Outwards.Where(hinge => held.Contains(hinge) && hinge.Fixed != tree.Root).ToArray();
-        var solver = new LoopSolver(tree, free, finished);
-        if (!solver.Walk(opening))
+    /// <summary>The angles of a guess, those of hinges that are no unknowns taken from elsewhere.</summary>
+    public double[] Driven(double[] given, double[] guess)
+    {
+        double[] both = [.. given];
+        foreach (var hinge in unknowns)
+            both[hinge.Turning] = guess[hinge.Turning];
+        return both;
+    }
+
+    /// <summary>
+    /// Walks evenly from one set of angles to another. The unknowns follow so that the loops stay closed; what they would be at
+    /// the end is a guess, by which the first step sets out.
+    /// </summary>
+    /// <returns>The angles at every step, first to last without the end itself; null where the loops do not stay closed.</returns>
+    public IReadOnlyList<double[]>? Walk(double[] from, double[] to)
+    {
+        from.CopyTo(angles, 0);
+        var steps = (int)Math.Ceiling(1 / LongestStep);
+        var way = new List<double[]> { (double[])from.Clone() };
+        for (var step = 1; step < steps; step++)
         {
-            var stiff = new LoopSolver(tree, [.. tree.Outwards.Where(held.Contains).Skip(1)], finished);
-            if (stiff.Walk(opening))
-                solver = stiff;
-        }
-
-        return tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => solver.angles[hinge.Turning]);
-    }
-
-    // The finished angle of each panel's hinge. Curved folds say theirs at one place only, so the others are solved for,
-    // starting from that.
-    private static double[] Settled(HingeTree tree, HashSet<Hinge> held)
-    {
-        var given = new double[tree.Piece.Panels.Count];
-        foreach (var hinge in tree.Outwards)
-            given[hinge.Turning] = hinge.Fold.Angle;
-        if (tree.Strips.Closing.Count == 0)
-            return given;
-        var solver = new LoopSolver(tree, [.. tree.Outwards.Where(held.Contains)], given);
-        given.CopyTo(solver.angles, 0);
-        solver.Close();
-        return solver.angles;
-    }
-
-    /// <summary>Whether the loops stayed closed on the way from finished to the opening.</summary>
-    private bool Walk(double opening)
-    {
-        finished.CopyTo(angles, 0);
-        var steps = (int)Math.Ceiling((1 - opening) / LongestStep);
-        var (last, before) = (new double[unknowns.Length], new double[unknowns.Length]);
-        Keep(last);
-        var at = 1.0;
-        for (var step = 1; step <= steps; step++)
-        {
-            var next = 1 + ((opening - 1) * step / steps);
+            var part = (double)step / steps;
             foreach (var hinge in tree.Outwards)
-            {
-                if (unknownOf[hinge.Turning] < 0)
-                    angles[hinge.Turning] = finished[hinge.Turning] * next;
-            }
+                angles[hinge.Turning] = from[hinge.Turning] + ((to[hinge.Turning] - from[hinge.Turning]) * part);
 
-            for (var i = 0; i < unknowns.Length; i++)
-            {
-                // Straight on from the last two positions; on the first step, in proportion. Near flat every angle is
-                // proportional to every other, which a straight line through the last two meets as well.
-                var guess = step == 1 ? last[i] * (next / at) : (2 * last[i]) - before[i];
-                angles[unknowns[i].Turning] = guess;
-            }
-
+            // Straight on from the last two positions. Near flat every angle is proportional to every other, which a straight
+            // line through the last two meets as well.
+            foreach (var hinge in step == 1 ? [] : unknowns)
+                angles[hinge.Turning] = (2 * way[^1][hinge.Turning]) - way[^2][hinge.Turning];
             if (!Close())
-                return false;
-            (last, before) = (before, last);
-            Keep(last);
-            at = next;
+                return null;
+            way.Add([.. angles]);
         }
 
-        return true;
+        return way;
     }
 
     private void Keep(double[] values)
@@ -133,16 +104,18 @@ internal sealed class LoopSolver
         {
             Slope();
             Keep(kept);
-            for (var i = 0; i < n; i++)
+            Array.Clear(normal);
+            Array.Clear(right);
+            for (var k = 0; k < residual.Length; k++)
             {
-                right[i] = 0;
-                for (var k = 0; k < residual.Length; k++)
-                    right[i] -= slopes[k, i] * residual[k];
-                for (var j = 0; j < n; j++)
+                // Each loop has but a few of the unknowns on its way.
+                for (var i = 0; i < n; i++)
                 {
-                    normal[i, j] = 0;
-                    for (var k = 0; k < residual.Length; k++)
-                        normal[i, j] += slopes[k, i] * slopes[k, j];
+                    if (slopes[k, i] is var slope && slope == 0)
+                        continue;
+                    right[i] -= slope * residual[k];
+                    for (var j = 0; j <= i; j++)
+                        normal[i, j] += slope * slopes[k, j];
                 }
             }
 
@@ -178,9 +151,9 @@ internal sealed class LoopSolver
     {
         tree.Fold(hinge => angles[hinge.Turning], motions);
         var sum = 0.0;
-        for (var loop = 0; loop < tree.Loops.Count; loop++)
+        for (var loop = 0; loop < loops.Count; loop++)
         {
-            var hinge = tree.Loops[loop];
+            var hinge = loops[loop];
             var (a, b) = (motions[hinge.Fixed], motions[hinge.Turning]);
             Put(loop * 6, a.Apply(hinge.From) - b.Apply(hinge.From));
             Put((loop * 6) + 3, a.Apply(hinge.To) - b.Apply(hinge.To));
@@ -197,9 +170,9 @@ internal sealed class LoopSolver
     private void Slope()
     {
         Array.Clear(slopes);
-        for (var loop = 0; loop < tree.Loops.Count; loop++)
+        for (var loop = 0; loop < loops.Count; loop++)
         {
-            var closing = tree.Loops[loop];
+            var closing = loops[loop];
             Add(loop * 6, closing.Fixed, closing, 1);
             Add(loop * 6, closing.Turning, closing, -1);
         }

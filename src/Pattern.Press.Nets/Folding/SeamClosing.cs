@@ -6,7 +6,10 @@ namespace Pattern.Press.Nets.Folding;
 /// How hands close glued seams of a piece: what the glue goes on stands in its place already, and only what carries the glue
 /// still comes towards it.
 /// </summary>
-/// <remarks>A piece whose panels form loops cannot be held that way; it has no such moment.</remarks>
+/// <remarks>
+/// Panels that form loops cannot be held that way; such a piece closes its seams as it is folded, what opens again standing
+/// straight on from the walls.
+/// </remarks>
 public sealed class SeamClosing
 {
     private const int Samples = 80;
@@ -21,10 +24,11 @@ public sealed class SeamClosing
     private readonly Pose finished;
     private readonly HashSet<Fold> moving;
     private readonly Pose rest;
+    private readonly IReadOnlyList<string> opens;
 
-    private SeamClosing(Pose finished, IReadOnlyList<FoundSeam> seams)
+    private SeamClosing(Pose finished, IReadOnlyList<FoundSeam> seams, IReadOnlyList<string> opens)
     {
-        (this.finished, Seams) = (finished, seams);
+        (this.finished, Seams, this.opens) = (finished, seams, opens);
         var tree = HingeTree.Of(finished.Strips);
         moving = [.. seams.SelectMany(seam => tree.Carrying(Place(seam.Panel), Place(seam.Target!))).Select(hinge => hinge.Fold)];
         Met = Meeting();
@@ -45,18 +49,20 @@ public sealed class SeamClosing
 
     /// <summary>
     /// The glued seams of a piece with itself that close first, or those of the kinds of panels that are asked for; null where
-    /// there are none, or where loops of panels leave them no moment of their own.
+    /// there are none, or where they close only as the last fold is made.
     /// </summary>
     /// <param name="piece">The piece.</param>
     /// <param name="said">The seams of its assembly that are said outright.</param>
     /// <param name="kinds">The kinds of panels that take glue; empty for those that close first.</param>
-    public static SeamClosing? Of(Piece piece, IEnumerable<Seam> said, IReadOnlyCollection<string> kinds)
+    /// <param name="opens">The kinds of panels of the finished piece that are opened again, such as a roof.</param>
+    public static SeamClosing? Of(Piece piece, IEnumerable<Seam> said, IReadOnlyCollection<string> kinds, IReadOnlyList<string>? opens = null)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(said);
         ArgumentNullException.ThrowIfNull(kinds);
         var part = new PosedPart(new AssembledPart(piece.Id), 0, Folder.Finished(piece), null, default);
-        if (part.Pose!.Gaps.Count > 0)
+        var loops = part.Pose!.Gaps.Count > 0;
+        if (part.Pose.Strips.Closing.Count > 0)
             return null;
         var seams = said.ToList();
         var elsewhere = seams.Where(seam => seam.Piece == piece.Id && seam.OtherPiece != piece.Id).Select(seam => seam.Panel).ToHashSet(StringComparer.Ordinal);
@@ -65,7 +71,8 @@ public sealed class SeamClosing
             .Where(seam => seam is { Hold: SeamHold.Glue, Target: not null } && !elsewhere.Contains(seam.Panel.Panel.Kind))
             .Where(seam => kinds.Count == 0 || kinds.Contains(seam.Panel.Panel.Kind))
             .GroupBy(seam => seam.Panel.Panel.Kind, StringComparer.Ordinal)
-            .Select(group => new SeamClosing(part.Pose!, [.. group]));
+            .Select(group => new SeamClosing(part.Pose!, [.. group], opens ?? []))
+            .Where(closing => !loops || closing.Met < 1);
         return found.MinBy(closing => Math.Round(closing.Met, 6));
     }
 
@@ -73,6 +80,8 @@ public sealed class SeamClosing
     public Pose At(double moment)
     {
         var now = InOrder(moment).Angles;
+        if (finished.Gaps.Count > 0)
+            return InOrder(moment);
         return Folder.Pose(finished.Strips, fold => moving.Contains(fold) ? now[fold] : rest.Angles[fold]);
     }
 
@@ -92,7 +101,7 @@ public sealed class SeamClosing
         return pose.Panel(seam.Panel.Panel.Name).At(middle).DistanceTo(pose.Panel(seam.Target.Panel.Name).Motion.Apply(lands));
     }
 
-    private Pose InOrder(double opening) => Folder.InOrder(finished.Strips, opening);
+    private Pose InOrder(double opening) => Folder.InOrder(finished.Strips, opening, opens);
 
     private double Widest(Pose at) => Seams.Max(seam => Gap(seam, at));
 

@@ -24,6 +24,12 @@ public sealed record Fold(string Parent, string Child, Point From, Point To, Fol
     /// <summary>0 for a straight fold; for one along an arc what <see cref="Edge.Bulge"/> is, from one end to the other.</summary>
     public double Bulge { get; init; }
 
+    /// <summary>A fold past this angle, in degrees, lays its panels on each other.</summary>
+    public const double LaysOver = 179;
+
+    /// <summary>Whether the finished fold goes all the way over, so that its panels lie on each other.</summary>
+    public bool GoesOver => Angle > LaysOver;
+
     /// <summary>The line itself.</summary>
     public Edge Line => new(From, To, Bulge);
 }

@@ -61,4 +61,11 @@ public enum LineKind
 /// <param name="Kind">What it is.</param>
 /// <param name="Left">In a rounded surface, the arrow that stands on the flat part on one side.</param>
 /// <param name="Right">The arrow on the other side.</param>
-public readonly record struct SpaceLine(Vector3d From, Vector3d To, LineKind Kind, Vector3d Left = default, Vector3d Right = default);
+public readonly record struct SpaceLine(Vector3d From, Vector3d To, LineKind Kind, Vector3d Left = default, Vector3d Right = default)
+{
+    /// <summary>
+    /// For the edge of a panel, the arrow of length 1 into it, square to the edge; for a fold, one into each panel. Empty where
+    /// that says nothing.
+    /// </summary>
+    public IReadOnlyList<Vector3d>? Inwards { get; init; }
+}

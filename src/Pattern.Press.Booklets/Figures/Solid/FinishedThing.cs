@@ -152,19 +152,22 @@ public sealed class FinishedThing
     }
 
     /// <summary>A piece folded in the order of hands, the middle of its root at the origin, its facing side up.</summary>
-    internal static Pose Standing(Piece piece, double opening)
+    internal static Pose Standing(Piece piece, double opening, IReadOnlyList<string>? opens = null)
     {
-        var pose = Fold(piece, opening);
+        var pose = opens is { Count: > 0 } && opening is > 0 and < 1 ? Layers.Apart(Folder.InOrder(piece, opening, opens), Hair) : Fold(piece, opening);
         return pose.Moved(RigidMotion.By(-Vector3d.OnSheet(pose.Root.Panel.Outline.Bounds.Centre)));
     }
 
     /// <summary>The same turned over, standing on the ground.</summary>
-    internal static Pose UpsideDown(Piece piece, double opening)
+    internal static Pose UpsideDown(Piece piece, double opening, IReadOnlyList<string>? opens = null)
     {
-        var pose = Standing(piece, opening).Moved(RigidMotion.Turn(default, Vector3d.UnitX, 180));
+        var pose = Standing(piece, opening, opens).Moved(RigidMotion.Turn(default, Vector3d.UnitX, 180));
         var lowest = pose.Panels.Min(panel => panel.Corners.Min(corner => corner.Z));
         return pose.Moved(RigidMotion.By(Vector3d.UnitZ * -lowest));
     }
+
+    /// <summary>The kinds of a piece's panels that are opened again once it is finished, such as a roof.</summary>
+    internal static IReadOnlyList<string> Opens(Kit kit, Piece piece) => kit.Assembly.Find(piece.Id)?.Opens ?? [];
 
     /// <summary>Whether a piece is put into place turned over, so that it is shown that way once it is folded.</summary>
     internal static bool IsTurnedOver(Kit kit, Piece piece) =>

@@ -20,10 +20,11 @@ public sealed class FoldedDrawing : IDrawing
     /// <param name="upsideDown">Whether its facing side looks down, as a platform stands in its box.</param>
     /// <param name="mats">Mats on its panels.</param>
     /// <param name="turned">Whether an arrow shows that it was turned over.</param>
-    public FoldedDrawing(Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null, bool turned = false)
+    /// <param name="opens">The kinds of its panels that are opened again once it is finished.</param>
+    public FoldedDrawing(Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null, bool turned = false, IReadOnlyList<string>? opens = null)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        var pose = upsideDown ? FinishedThing.UpsideDown(piece, opening) : FinishedThing.Standing(piece, opening);
+        var pose = At(opening);
         var corners = pose.Panels.SelectMany(panel => panel.Corners).ToArray();
         var scene = new Scene { Ground = corners.Min(corner => corner.Z) };
         scene.Add(pose, mats);
@@ -31,7 +32,6 @@ public sealed class FoldedDrawing : IDrawing
         // Where it is going: a third of the whole way on, as it is going to stand.
         if (opening is > 0 and < 1)
         {
-            Pose At(double part) => upsideDown ? FinishedThing.UpsideDown(piece, part) : FinishedThing.Standing(piece, part);
             foreach (var arrow in MotionArrow.Folding(piece, At, opening, Math.Min(1, opening + Onwards), View.Viewer))
                 scene.Add(arrow);
         }
@@ -48,6 +48,8 @@ public sealed class FoldedDrawing : IDrawing
             corners.Max(c => c.Z) - corners.Min(c => c.Z),
             pose.Angles,
             mats ?? []);
+
+        Pose At(double part) => upsideDown ? FinishedThing.UpsideDown(piece, part, opens) : FinishedThing.Standing(piece, part, opens);
     }
 
     /// <summary>What is to be seen, with numbers, for a description in words.</summary>

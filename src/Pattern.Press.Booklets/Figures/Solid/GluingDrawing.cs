@@ -45,7 +45,7 @@ public sealed class GluingDrawing : IDrawing
     public static GluingDrawing? Of(Kit kit, Piece piece, IReadOnlyList<string> kinds)
     {
         ArgumentNullException.ThrowIfNull(kit);
-        return SeamClosing.Of(piece, kit.Assembly.Seams, kinds) is { } closing ? new GluingDrawing(piece, closing) : null;
+        return SeamClosing.Of(piece, kit.Assembly.Seams, kinds, FinishedThing.Opens(kit, piece)) is { } closing ? new GluingDrawing(piece, closing) : null;
     }
 
     /// <summary>The piece.</summary>

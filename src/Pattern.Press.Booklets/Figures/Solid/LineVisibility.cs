@@ -23,6 +23,9 @@ public sealed class LineVisibility
     /// <summary>Layers lie at least this far from each other, in millimetres; a nearer surface is the line's own.</summary>
     private const double Slack = 0.03;
 
+    /// <summary>A line that only touches a surface is hidden by it where it lies at least this far from the edges, in millimetres.</summary>
+    private const double Inside = 0.05;
+
     /// <summary>A surface this near to a line, in millimetres, touches it.</summary>
     private const double Touching = 0.35;
 
@@ -61,6 +64,10 @@ public sealed class LineVisibility
             foreach (var face in faces)
             {
                 var part = face.Hides(from, to, Slack);
+
+                // What it is the edge of lies behind a surface that it only touches, as a flap that leans against a wall.
+                if (part.To <= part.From && line.Inwards is { Count: > 0 } inwards && face.IsBefore(inwards))
+                    part = face.Hides(from, to, -Slack, Inside);
                 if (part.To > part.From)
                     hidden.Add(part);
             }

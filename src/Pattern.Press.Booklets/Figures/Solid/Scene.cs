@@ -42,8 +42,7 @@ public sealed class Scene
             var owner = _owners++;
             IReadOnlyList<Vector3d> corners = panel.Panel.Holes.Count == 0 ? panel.Corners : [.. BridgedRing.Of(panel.Panel).Select(panel.At)];
             AddFlat(corners, panel.Facing, Surface.CardFacing, Surface.CardAway, owner);
-            foreach (var (from, to, kind) in Edges(pose, panel))
-                _lines.Add(new SpaceLine(from, to, kind));
+            _lines.AddRange(Edges(pose, panel));
             foreach (var hole in panel.Panel.Holes)
                 AddRing([.. hole.Flattened(HoleFlatness).Select(panel.At)], LineKind.Cut);
         }
@@ -180,7 +179,7 @@ public sealed class Scene
 
     // The panel's outline in stretches, each a fold or a cut. A fold is one line for both its panels, taken from its
     // parent, unless layers were set apart there: then either panel may hide the other's line.
-    private static IEnumerable<(Vector3d From, Vector3d To, LineKind Kind)> Edges(Pose pose, PosedPanel panel)
+    private static IEnumerable<SpaceLine> Edges(Pose pose, PosedPanel panel)
     {
         foreach (var edge in panel.Panel.Outline.Edges)
         {
@@ -188,12 +187,13 @@ public sealed class Scene
             {
                 Point[] bends = [.. edge.Flattened(0.02), edge.To];
                 for (var i = 1; i < bends.Length; i++)
-                    yield return (panel.At(bends[i - 1]), panel.At(bends[i]), LineKind.Cut);
+                    yield return new SpaceLine(panel.At(bends[i - 1]), panel.At(bends[i]), LineKind.Cut) { Inwards = [Across(panel, bends[i - 1], bends[i])] };
                 continue;
             }
 
             var along = edge.To - edge.From;
             var length = edge.Chord;
+            var inwards = Across(panel, edge.From, edge.To);
             var folds = pose.Piece.Folds
                 .Where(fold => fold.Parent == panel.Panel.Name || fold.Child == panel.Panel.Name)
                 .Where(fold => edge.DistanceTo(fold.From) < Same && edge.DistanceTo(fold.To) < Same)
@@ -204,7 +204,7 @@ public sealed class Scene
             foreach (var (start, end, fold) in folds)
             {
                 if (start - done > Same)
-                    yield return (At(done), At(start), LineKind.Cut);
+                    yield return new SpaceLine(At(done), At(start), LineKind.Cut) { Inwards = [inwards] };
                 done = end;
                 if (pose.Strips.Rulings.Contains(fold))
                     continue;
@@ -213,17 +213,24 @@ public sealed class Scene
                 if (fold.Direction == FoldDirection.Mountain && panel.Panel.Role != PanelRole.Gusset && IsGusset(fold) && IsApart(fold))
                     continue;
                 if (fold.Parent == panel.Panel.Name || pose.Panel(fold.Parent).At(fold.From).DistanceTo(panel.At(fold.From)) > Same)
-                    yield return (At(start), At(end), LineKind.Fold);
+                    yield return new SpaceLine(At(start), At(end), LineKind.Fold) { Inwards = [inwards, -Across(pose.Panel(fold.Parent == panel.Panel.Name ? fold.Child : fold.Parent), edge.From, edge.To)] };
             }
 
             if (length - done > Same)
-                yield return (At(done), At(length), LineKind.Cut);
+                yield return new SpaceLine(At(done), At(length), LineKind.Cut) { Inwards = [inwards] };
 
             Vector3d At(double distance) => panel.At(edge.At(distance / length));
 
             bool IsGusset(Fold fold) => pose.Panel(fold.Parent).Panel.Role == PanelRole.Gusset || pose.Panel(fold.Child).Panel.Role == PanelRole.Gusset;
 
             bool IsApart(Fold fold) => pose.Panel(fold.Parent).At(fold.From).DistanceTo(pose.Panel(fold.Child).At(fold.From)) > Same;
+        }
+
+        // To the right of an edge, where the inside of an outline lies that runs clockwise on the page.
+        static Vector3d Across(PosedPanel panel, Point from, Point to)
+        {
+            var along = to - from;
+            return (panel.At(from + new Point(-along.Y, along.X)) - panel.At(from)).Unit;
         }
     }
 }

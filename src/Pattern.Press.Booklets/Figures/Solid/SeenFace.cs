@@ -1,13 +1,19 @@
+using Pattern.Press.Nets.Folding;
+
 namespace Pattern.Press.Booklets.Figures.Solid;
 
 /// <summary>A convex surface as it appears: its corners in the drawing, and how near its plane is at each place.</summary>
 internal sealed class SeenFace
 {
+    /// <summary>What leads away behind a face by less than this, as a part of its way, lies along it.</summary>
+    private const double Steep = 0.05;
+
     private readonly Seen[] corners;
     private readonly double slopeX;
     private readonly double slopeY;
     private readonly double level;
     private readonly double turned;
+    private readonly Vector3d towards;
 
     public SeenFace(Face face, Axonometry view)
     {
@@ -19,6 +25,7 @@ internal sealed class SeenFace
         turned = Math.Abs(near);
         level = face.Normal.Dot(face.Corners[0]) / near;
         (slopeX, slopeY) = (-right / near, -down / near);
+        towards = face.Normal * (near < 0 ? -1 : 1);
         if (near < 0)
             Array.Reverse(corners);
         (Left, Right) = (corners.Min(c => c.X), corners.Max(c => c.X));
@@ -57,15 +64,38 @@ internal sealed class SeenFace
     /// A line counts as behind when it is farther than this from the plane of the face, measured square to it: a face seen
     /// almost from its edge would otherwise hide its own edges by rounding.
     /// </param>
-    public (double From, double To) Hides(Seen from, Seen to, double slack)
+    /// <param name="margin">How far inside the edges of the face it has to be to count, in millimetres.</param>
+    public (double From, double To) Hides(Seen from, Seen to, double slack, double margin = 0)
     {
         if (Math.Max(from.X, to.X) < Left || Math.Min(from.X, to.X) > Right || Math.Max(from.Y, to.Y) < Top || Math.Min(from.Y, to.Y) > Bottom)
             return (0, 0);
         var (start, end) = (0.0, 1.0);
         Narrow(Before(from) - slack, Before(to) - slack, ref start, ref end);
         for (var i = 0; i < corners.Length && end > start; i++)
-            Narrow(Inside(i, from.X, from.Y), Inside(i, to.X, to.Y), ref start, ref end);
+        {
+            var least = margin == 0 ? 0 : margin * Length(i);
+            Narrow(Inside(i, from.X, from.Y) - least, Inside(i, to.X, to.Y) - least, ref start, ref end);
+        }
+
         return end > start ? (start, end) : (0, 0);
+    }
+
+    /// <summary>Whether arrows all lead away behind it, as seen.</summary>
+    public bool IsBefore(IReadOnlyList<Vector3d> arrows)
+    {
+        foreach (var arrow in arrows)
+        {
+            if (arrow.Dot(towards) > -Steep)
+                return false;
+        }
+
+        return true;
+    }
+
+    private double Length(int edge)
+    {
+        var (a, b) = (corners[edge], corners[(edge + 1) % corners.Length]);
+        return Math.Sqrt(((b.X - a.X) * (b.X - a.X)) + ((b.Y - a.Y) * (b.Y - a.Y)));
     }
 
     private double Before(Seen point) => (NearAt(point.X, point.Y) - point.Near) * turned;

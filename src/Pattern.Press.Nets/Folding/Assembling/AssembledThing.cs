@@ -21,14 +21,14 @@ public sealed class AssembledThing
     /// <param name="kit">The pieces, the mats and the assembly.</param>
     /// <param name="item">What goes inside, if it is known.</param>
     /// <param name="caliper">How thick each part is, in millimetres: what is put on something rests on its card and its mats.</param>
-    /// <param name="fold">How a piece is folded part of the way, 1 finished; as <see cref="Folder.InOrder(Piece, double)"/> when null.</param>
+    /// <param name="fold">How a piece is folded part of the way, 1 finished; as <see cref="Folder.InOrder(Piece, double, IReadOnlyList{string}?)"/> when null.</param>
     /// <param name="layers">Sets the layers of a piece apart whose flaps were opened; null leaves them as they are.</param>
     public AssembledThing(Kit kit, ItemBody? item, Func<Part, double> caliper, Func<Piece, double, Pose>? fold = null, Func<Pose, Pose>? layers = null)
     {
         ArgumentNullException.ThrowIfNull(kit);
         ArgumentNullException.ThrowIfNull(caliper);
         (this.kit, this.item, this.caliper) = (kit, item, caliper);
-        this.fold = fold ?? Folder.InOrder;
+        this.fold = fold ?? ((piece, opening) => Folder.InOrder(piece, opening));
         this.layers = layers ?? (pose => pose);
         Parts = [.. kit.Assembly.Parts.Where(part => part.Part == Assembly.Item ? item is not null : Find(part.Part) is not null)];
     }
@@ -128,18 +128,12 @@ public sealed class AssembledThing
     /// <param name="flap">How far its flaps are folded when only those open.</param>
     internal Pose Opened(PosedPart part, double opening, double flap = FlapOpening)
     {
-        var piece = part.Pose!.Piece;
         if (part.Part.OpensWholly)
             return Folded(part, opening);
         if (part.Part.Opens.Count == 0)
-            return part.Pose;
-        var flaps = part.Part.Opens.ToHashSet(StringComparer.Ordinal);
-        var angles = part.Pose.Angles;
-        return InPlace(part, layers(Folder.Pose(part.Pose.Strips, hinge => angles[hinge] * (flaps.Contains(part.Pose.Panel(Outer(piece, hinge)).Panel.Kind) ? flap : 1))));
+            return part.Pose!;
+        return InPlace(part, layers(Folder.Opened(part.Pose!.Strips, part.Part.Opens, flap)));
     }
-
-    // A fold belongs to the panel that turns, the child.
-    private static string Outer(Piece piece, Fold fold) => fold.Child == piece.Root ? fold.Parent : fold.Child;
 
     private static double Size(IEnumerable<PosedPart> parts)
     {

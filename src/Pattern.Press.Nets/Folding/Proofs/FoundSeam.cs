@@ -14,5 +14,5 @@ public sealed record FoundSeam(
 {
     /// <summary>Whether it lies on the panel that it hangs from, folded all the way over.</summary>
     public bool IsFoldedOver => Other == Part && Target is not null && Part.Pose!.Piece.Folds.Any(fold =>
-        fold.Angle > 179 && ((fold.Child == Panel.Panel.Name && fold.Parent == Target.Panel.Name) || (fold.Parent == Panel.Panel.Name && fold.Child == Target.Panel.Name)));
+        fold.GoesOver && ((fold.Child == Panel.Panel.Name && fold.Parent == Target.Panel.Name) || (fold.Parent == Panel.Panel.Name && fold.Child == Target.Panel.Name)));
 }

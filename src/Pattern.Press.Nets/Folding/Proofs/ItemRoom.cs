@@ -120,7 +120,7 @@ internal sealed record ItemRoom(double Room, string Panel)
     {
         var section = item.Seen(Leaving.Up);
         ItemRoom? least = null;
-        foreach (var fold in pocket.Piece.Folds.Where(fold => pocket.Angles[fold] > 179))
+        foreach (var fold in pocket.Piece.Folds.Where(fold => pocket.Angles[fold] > Fold.LaysOver))
         {
             if (open.Contains(pocket.Panel(fold.Child).Panel.Kind))
                 continue;

@@ -34,7 +34,7 @@ public static class KitProofs
         foreach (var part in kit.Kit.Pieces)
         {
             var placed = work.Thing.Closed.FirstOrDefault(one => one.Pose is not null && one.Part.Part == part.Piece.Id);
-            proofs.AddRange(PieceProofs.Of(part.Piece, kit.Caliper(part), placed is null ? null : work.Slabs(placed)[0].Select(slab => slab.Panel)));
+            proofs.AddRange(PieceProofs.Of(part.Piece, kit.Caliper(part), placed is null ? null : work.Slabs(placed)[0].Select(slab => slab.Panel), kit.Kit.Assembly.Find(part.Piece.Id)?.Opens ?? []));
         }
 
         proofs.AddRange(SeamProofs.Of(work));

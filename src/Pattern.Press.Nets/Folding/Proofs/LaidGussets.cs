@@ -27,7 +27,7 @@ internal static class LaidGussets
         var tree = HingeTree.Of(finished.Strips);
         var angles = tree.Outwards.ToDictionary(hinge => hinge.Fold, hinge => hinge.Fold.Angle);
         var any = false;
-        foreach (var loop in tree.Loops.Where(loop => loop.Fold.Angle > 179))
+        foreach (var loop in tree.Loops.Where(loop => loop.Fold.GoesOver))
         {
             if (tree.HingeOf[loop.Fixed] is not { } first || tree.HingeOf[loop.Turning] is not { } second)
                 continue;

@@ -6,16 +6,7 @@ public static class PieceProofs
     /// <summary>The widest gap a loop may have, as a part of the sheet's longer side.</summary>
     public const double WidestGap = 1e-9;
 
-    /// <summary>
-    /// How deep, in cards, two flaps may come into each other that both lie on something: each leaves its own fold by a card,
-    /// and where the folds meet in one point the tips are that much in each other. Anything else may by one card.
-    /// </summary>
-    private const double FlapsOnFlaps = 1.5;
-
-    /// <summary>How many positions between flat and finished are tried where everything moves together.</summary>
-    public const int Positions = 9;
-
-    /// <summary>How many positions are tried in each step where folds are made one after the other.</summary>
+    /// <summary>How many positions are tried in each step of an order of folding.</summary>
     public const int PositionsInStep = 10;
 
     /// <summary>
@@ -27,10 +18,10 @@ public static class PieceProofs
     /// leaves it out of account. Panels that are set apart leave their folds by as much, which the card takes up by bending
     /// there, so crossings no deeper than this do not count.
     /// </param>
-    public static IReadOnlyList<FoldingProof> Of(Piece piece, double caliper = 0) => Of(piece, caliper, null);
+    public static IReadOnlyList<FoldingProof> Of(Piece piece, double caliper = 0) => Of(piece, caliper, null, []);
 
-    /// <summary>The same, with the finished panels as they lie on each other when their seams and mats are known.</summary>
-    internal static IReadOnlyList<FoldingProof> Of(Piece piece, double caliper, IEnumerable<PosedPanel>? stacked)
+    /// <summary>The same, with the finished panels as they lie on each other when their seams and mats are known, and what opens.</summary>
+    internal static IReadOnlyList<FoldingProof> Of(Piece piece, double caliper, IEnumerable<PosedPanel>? stacked, IReadOnlyList<string> opens)
     {
         ArgumentNullException.ThrowIfNull(piece);
         var finished = Folder.Finished(piece);
@@ -38,25 +29,14 @@ public static class PieceProofs
         var proofs = new List<FoldingProof>
         {
             Closes(FoldingProofKind.ClosesFinished, [finished], gapLimit),
-            Passes(FoldingProofKind.NothingPassesFinished, piece, [[.. stacked ?? Layers.Apart(finished, caliper).Panels]], caliper, FlapsOf(finished)),
+            Passes(FoldingProofKind.NothingPassesFinished, piece, [[.. stacked ?? Layers.Apart(finished, caliper).Panels]], caliper),
         };
 
-        // Loops hold their panels on the one way there is; elsewhere folds are made one after the other. What bends and
-        // forms loops is bowed first and then pushed in.
-        if (finished.Gaps.Count == 0)
-        {
-            proofs.Add(InOrder(finished, caliper));
-        }
-        else if (piece.Panels.All(panel => panel.Bend is null))
-        {
-            var way = new Pose[Positions];
-            for (var i = 0; i < way.Length; i++)
-                way[i] = Folder.Pose(finished.Strips, (i + 1.0) / (way.Length + 1));
-            proofs.Add(Closes(FoldingProofKind.ClosesOnTheWay, way, gapLimit));
-            var held = Held(piece);
-            proofs.Add(Passes(FoldingProofKind.NothingPassesOnTheWay, piece, way.Select(pose => pose.Panels.Where(panel => held.Contains(panel.Panel.Name))), caliper));
-        }
-
+        // Wholly open, what opens closes its loops too, even where the card bends on its way there.
+        var (passes, way) = InOrder(finished, caliper, opens);
+        if (finished.Gaps.Count > 0)
+            proofs.Add(Closes(FoldingProofKind.ClosesOnTheWay, opens.Count > 0 ? [.. way, Folder.Opened(finished.Strips, opens, 0)] : way, gapLimit));
+        proofs.Add(passes);
         return proofs;
     }
 
@@ -89,47 +69,59 @@ public static class PieceProofs
         return new(kind, poses[0].Piece.Id, widest.Width, limit, holds, holds ? [] : [widest.Fold.Parent, widest.Fold.Child]);
     }
 
-    // The panels that meet at a point with folds all round it.
-    private static HashSet<string> Held(Piece piece) =>
-        [.. InteriorPoint.Of(piece).SelectMany(point => point.Folds).SelectMany(fold => new[] { fold.Parent, fold.Child })];
-
-    // The usual order; where something is in the way there, an order that is looked for fold by fold.
-    private static FoldingProof InOrder(Pose finished, double caliper)
+    // The usual order; where something is in the way there, an order that is looked for move by move.
+    private static (FoldingProof Passes, IReadOnlyList<Pose> Way) InOrder(Pose finished, double caliper, IReadOnlyList<string> opens)
     {
         var tree = HingeTree.Of(finished.Strips);
-        var usual = Tried(FoldingOrder.Usual(tree));
+        var sagittas = Sagittas(finished.Strips);
+        var usual = Tried(FoldingOrder.Usual(tree, opens));
 
         // What is rolled is rolled all at once.
-        if (usual.Holds || tree.Strips.Rulings.Count > 0)
+        if (usual.Passes.Holds || (tree.Strips.Rulings.Count > 0 && tree.Groups.Count == 0))
             return usual;
         foreach (var overFirst in (ReadOnlySpan<bool>)[false, true])
         {
-            if (FoldingOrder.Search(tree, overFirst, pose => Crossings.Of(pose.Panels).All(crossing => crossing.Depth <= caliper), PositionsInStep) is { } order)
+            if (FoldingOrder.Search(tree, opens, overFirst, pose => Crossings.Of(pose.Panels).All(crossing => crossing.Depth <= Allowed(crossing, caliper, sagittas)), PositionsInStep) is { } order)
                 return Tried(order);
         }
 
         return usual;
 
-        FoldingProof Tried(FoldingOrder order)
+        (FoldingProof Passes, IReadOnlyList<Pose> Way) Tried(FoldingOrder order)
         {
             var positions = order.Steps * PositionsInStep;
-            var way = Enumerable.Range(1, Math.Max(0, positions - 1)).Select(i => order.At((double)i / positions).Panels);
-            return Passes(FoldingProofKind.NothingPassesOnTheWay, finished.Piece, way, caliper);
+            var way = Enumerable.Range(1, Math.Max(0, positions - 1)).Select(i => order.At((double)i / positions)).ToList();
+            return (Passes(FoldingProofKind.NothingPassesOnTheWay, finished.Piece, way.Select(pose => pose.Panels), caliper, sagittas), way);
         }
     }
 
-    // Tabs and gussets, which come to lie on other panels.
-    private static HashSet<string> FlapsOf(Pose pose) =>
-        [.. pose.Panels.Where(panel => panel.Panel.Role != PanelRole.Panel).Select(panel => panel.Panel.Name)];
-
-    private static FoldingProof Passes(FoldingProofKind kind, Piece piece, IEnumerable<IEnumerable<PosedPanel>> poses, double allowed, HashSet<string>? flaps = null)
+    private static FoldingProof Passes(FoldingProofKind kind, Piece piece, IEnumerable<IEnumerable<PosedPanel>> poses, double caliper, IReadOnlyDictionary<string, double>? sagittas = null)
     {
-        var deepest = poses.SelectMany(Crossings.Of).MaxBy(crossing => crossing.Depth / Limit(crossing));
-        var limit = deepest is null ? allowed + Crossings.Tolerance : Limit(deepest);
-        var holds = deepest is null || deepest.Depth <= limit;
-        return new(kind, piece.Id, deepest?.Depth ?? 0, limit, holds, holds ? [] : [deepest!.First, deepest.Second]);
+        var none = new Dictionary<string, double>();
+        var deepest = poses.SelectMany(Crossings.Of).MaxBy(crossing => crossing.Depth - Allowed(crossing, caliper, sagittas ?? none));
+        var (found, limit) = (deepest?.Depth ?? 0, deepest is null ? caliper + Crossings.Tolerance : Allowed(deepest, caliper, sagittas ?? none));
+        var holds = found <= limit;
+        return new(kind, piece.Id, found, limit, holds, holds ? [] : [deepest!.First, deepest.Second]);
+    }
 
-        double Limit(Crossing crossing) =>
-            ((flaps is not null && flaps.Contains(crossing.First) && flaps.Contains(crossing.Second) ? FlapsOnFlaps : 1) * allowed) + Crossings.Tolerance;
+    // A card's thickness; between two panels that bend, as much more as their flat strips stand off the smooth surfaces.
+    private static double Allowed(Crossing crossing, double caliper, IReadOnlyDictionary<string, double> sagittas) => caliper + Crossings.Tolerance
+        + (sagittas.TryGetValue(crossing.First, out var one) && sagittas.TryGetValue(crossing.Second, out var other) ? one + other : 0);
+
+    // How far each strip's middle stands off the arc through its edges: half its width times the tangent of a quarter of the
+    // angle that it turns.
+    private static Dictionary<string, double> Sagittas(StripPiece strips)
+    {
+        var found = new Dictionary<string, double>(StringComparer.Ordinal);
+        foreach (var ruling in strips.Rulings)
+        {
+            foreach (var name in new[] { ruling.Parent, ruling.Child })
+            {
+                var width = strips.Piece.Panel(name).Outline.Area / ruling.From.DistanceTo(ruling.To);
+                found[name] = Math.Max(found.GetValueOrDefault(name), width / 2 * Math.Tan(ruling.Angle * Math.PI / 720));
+            }
+        }
+
+        return found;
     }
 }

@@ -17,8 +17,6 @@ internal sealed record Slab(PosedPanel Panel, double Facing, double Away)
 /// <summary>Gives the panels of a folded piece their thickness: those that lie on each other are stacked, mats among them.</summary>
 internal static class Stack
 {
-    private const double LiesOn = 179;
-
     /// <summary>The slabs of a piece.</summary>
     /// <param name="part">The piece, folded without thickness.</param>
     /// <param name="seams">What its panels lie on.</param>
@@ -37,7 +35,7 @@ internal static class Stack
         foreach (var hinge in tree.Outwards)
         {
             shifts[hinge.Turning] = shifts[hinge.Fixed];
-            if (part.Angles[hinge.Fold] <= LiesOn)
+            if (part.Angles[hinge.Fold] <= Fold.LaysOver)
                 continue;
             var side = hinge.Fold.Direction == FoldDirection.Valley ? SheetSide.Facing : SheetSide.Away;
             var (carrier, panel) = (part.Panels[hinge.Fixed], part.Panels[hinge.Turning]);
@@ -58,7 +56,7 @@ internal static class Stack
                 extra[tab].Away = over;
         }
 
-        foreach (var loop in tree.Loops.Where(loop => part.Angles[loop.Fold] > LiesOn))
+        foreach (var loop in tree.Loops.Where(loop => part.Angles[loop.Fold] > Fold.LaysOver))
             Press(loop);
 
         return [.. part.Panels.Select((panel, i) => new Slab(
@@ -86,7 +84,7 @@ internal static class Stack
             shifts[b] -= Normal(part.Panels[b], side) * (card / 2);
         }
 
-        bool Lies(int panel) => tree.HingeOf[panel] is { } hinge && part.Angles[hinge.Fold] > LiesOn;
+        bool Lies(int panel) => tree.HingeOf[panel] is { } hinge && part.Angles[hinge.Fold] > Fold.LaysOver;
     }
 
     private static Vector3d Normal(PosedPanel panel, SheetSide side) => side == SheetSide.Facing ? panel.Facing : -panel.Facing;

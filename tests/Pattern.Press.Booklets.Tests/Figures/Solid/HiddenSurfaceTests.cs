@@ -143,7 +143,7 @@ public sealed class HiddenSurfaceTests
 
                 // Looking from the point towards the viewer: how far through the nearest surface before it, if any. Rays
                 // that pass close to a border of a surface may go either way.
-                var hits = scene.Faces.Where(face => face.Back is not null || face.Normal.Dot(view.Viewer) > 1e-6).Select(face => Hit(face, at, view.Viewer)).ToArray();
+                var hits = scene.Faces.Where(face => face.Back is not null || face.Normal.Dot(view.Viewer) > 1e-6).Select(face => Hit(face, line, at, view.Viewer)).ToArray();
                 if (hits.Any(hit => hit.IsClose))
                     continue;
                 Assert.True(isDrawn != hits.Any(hit => hit.IsBefore), $"{line} at {i}: drawn {isDrawn}");
@@ -155,6 +155,67 @@ public sealed class HiddenSurfaceTests
             var (dx, dy) = (part.To.X - part.From.X, part.To.Y - part.From.Y);
             var along = (((at.X - part.From.X) * dx) + ((at.Y - part.From.Y) * dy)) / ((dx * dx) + (dy * dy));
             return along is > 0 and < 1;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Structures))]
+    public void A_line_across_a_surface_belongs_to_it(string id)
+    {
+        var (kit, item) = CatalogueKits.Of(id);
+        var thing = new FinishedThing(kit, item);
+        foreach (var view in new[] { new Axonometry(24, 38), new Axonometry(32, 30), new Axonometry(-61, 22) })
+        {
+            foreach (var add in new Action<Scene>[] { scene => thing.AddClosed(scene, default), scene => thing.AddOpen(scene, default, 0.31) })
+            {
+                var scene = new Scene();
+                add(scene);
+                var stray = Strays(scene, view).ToList();
+                Assert.True(stray.Count == 0, $"{stray.Count}: {stray.FirstOrDefault()}");
+            }
+        }
+    }
+
+    // Stretches of drawn edges and folds that have one and the same surface on both sides, of which they are no part: an edge
+    // of something behind that shines through.
+    private static IEnumerable<SpaceLine> Strays(Scene scene, Axonometry view)
+    {
+        var visibility = new LineVisibility(scene.Faces, view);
+        var faces = scene.Faces.Where(face => face.Back is not null || face.Normal.Dot(view.Viewer) > 1e-6).ToList();
+        foreach (var line in scene.Lines.Where(line => line.Inwards is not null && line.From.DistanceTo(line.To) > 1))
+        {
+            var (from, to) = (view.See(line.From), view.See(line.To));
+            var (dx, dy) = (to.X - from.X, to.Y - from.Y);
+            var length = Math.Sqrt((dx * dx) + (dy * dy));
+            if (length < 1)
+                continue;
+            var aside = ((view.Right * -dy) - (view.Up * dx)) * (0.4 / length);
+            var own = faces.Where(face => line.Inwards!.Any(inwards => Math.Abs(face.Normal.Dot(inwards)) < 1e-6)
+                && Math.Abs(face.Normal.Dot(line.From - face.Corners[0])) < 1e-6 && Math.Abs(face.Normal.Dot(line.To - face.Corners[0])) < 1e-6).Select(face => face.Owner).ToHashSet();
+            foreach (var part in visibility.Of([line]))
+            {
+                var middle = (Along(part.From) + Along(part.To)) / 2;
+                var at = line.From.Towards(line.To, middle) + (view.Viewer * 1000);
+                var (one, other) = (Nearest(at + aside), Nearest(at - aside));
+                if (one is not null && one == other && !own.Contains(one.Value))
+                    yield return line;
+            }
+
+            double Along(Seen seen) => (((seen.X - from.X) * dx) + ((seen.Y - from.Y) * dy)) / (length * length);
+        }
+
+        int? Nearest(Vector3d from)
+        {
+            var (owner, near) = ((int?)null, double.PositiveInfinity);
+            foreach (var face in faces)
+            {
+                var distance = face.Normal.Dot(from - face.Corners[0]) / face.Normal.Dot(view.Viewer);
+                var at = from - (view.Viewer * distance);
+                if (distance < near && Enumerable.Range(0, face.Corners.Count).All(i => face.Normal.Cross(face.Corners[(i + 1) % face.Corners.Count] - face.Corners[i]).Dot(at - face.Corners[i]) >= 0))
+                    (owner, near) = (face.Owner, distance);
+            }
+
+            return owner;
         }
     }
 
@@ -216,7 +277,7 @@ public sealed class HiddenSurfaceTests
         return sum.Length / 2;
     }
 
-    private static (bool IsBefore, bool IsClose) Hit(Face face, Vector3d from, Vector3d towards)
+    private static (bool IsBefore, bool IsClose) Hit(Face face, SpaceLine line, Vector3d from, Vector3d towards)
     {
         var turned = face.Normal.Dot(towards);
         if (Math.Abs(turned) < 1e-6)
@@ -231,8 +292,11 @@ public sealed class HiddenSurfaceTests
             margin = Math.Min(margin, face.Normal.Cross((b - a).Unit).Dot(at - a));
         }
 
-        // A surface within a few hundredths of a millimetre is the line's own; layers lie 0.05 mm apart.
+        // A surface within a few hundredths of a millimetre is the line's own; layers lie 0.05 mm apart. One that the line only
+        // touches, as the end of a wall touches a floor, hides it from behind.
         var own = Math.Abs(height) < 0.04;
+        if (own && line.Inwards is { } inwards && inwards.All(arrow => Math.Sign(turned) * face.Normal.Dot(arrow) < -0.05))
+            return (margin > 0, Math.Abs(margin) < 0.5);
         return (!own && distance > 0 && margin > 0, Math.Abs(margin) < 0.5 && distance > -1e-9 && !own);
     }
 }

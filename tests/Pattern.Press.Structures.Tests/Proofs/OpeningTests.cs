@@ -1,0 +1,97 @@
+using Pattern.Press.Nets.Folding;
+using Pattern.Press.Nets.Folding.Proofs;
+
+namespace Pattern.Press.Structures.Tests.Proofs;
+
+/// <summary>Structures whose panels form loops, on their way to the finished shape and opened again.</summary>
+public sealed class OpeningTests
+{
+    private const int Positions = 30;
+
+    public static TheoryData<string> Looped => [.. RandomFits.Catalogue.Select(structure => structure.Id).Where(id => Fits(id).Any())];
+
+    [Theory]
+    [MemberData(nameof(Looped))]
+    public void Every_loop_is_closed_on_the_way_to_the_finished_shape_and_on_the_way_back_open(string id)
+    {
+        foreach (var (piece, opens) in Fits(id))
+        {
+            var limit = PieceProofs.WidestGap * Math.Max(piece.Sheet.Width.Millimetres, piece.Sheet.Height.Millimetres);
+            for (var i = 0; i <= Positions; i++)
+            {
+                var part = (double)i / Positions;
+                Assert.InRange(Folder.InOrder(piece, part, opens).WidestGap, 0, limit);
+                Assert.InRange(Folder.Pose(piece, part).WidestGap, 0, limit);
+                Assert.InRange(Folder.Opened(piece, opens, part).WidestGap, 0, limit);
+            }
+        }
+    }
+
+    [Fact]
+    public void A_gable_roof_opens_evenly_and_nothing_passes_through_anything()
+    {
+        foreach (var (piece, opens) in Fits("gable-top-box"))
+        {
+            var before = Folder.Opened(piece, opens, 0);
+            for (var i = 1; i <= 60; i++)
+            {
+                var pose = Folder.Opened(piece, opens, i / 60.0);
+                var roof = pose.Piece.Folds.First(fold => pose.Piece.Panel(fold.Child).Kind == "roof");
+                Assert.Equal(roof.Angle * i / 60.0, pose.Angles[roof], 9);
+                Assert.DoesNotContain(Crossings.Of(pose.Panels), crossing => crossing.Depth > 1e-3);
+
+                // Smoothly: nothing jumps. No corner goes farther than its distance from the walls in a quarter turn.
+                var step = piece.Sheet.Height.Millimetres * Math.PI / 2 / 60 * 3;
+                foreach (var (was, now) in before.Panels.Zip(pose.Panels))
+                    Assert.All(was.Corners.Zip(now.Corners), pair => Assert.InRange(pair.First.DistanceTo(pair.Second), 0, step));
+                before = pose;
+            }
+        }
+    }
+
+    [Fact]
+    public void With_its_roof_open_the_walls_of_a_gable_box_stand_and_gables_and_gussets_follow_alike()
+    {
+        var (piece, opens) = Fits("gable-top-box").First();
+        var pose = Folder.Opened(piece, opens, 0.4);
+        foreach (var fold in piece.Folds.Where(fold => piece.Panel(fold.Child).Kind is "side" or "back" or "floor"))
+            Assert.Equal(90, pose.Angles[fold], 9);
+        foreach (var kind in new[] { "gable", "roof" })
+            Assert.Single(piece.Folds.Where(fold => piece.Panel(fold.Child).Kind == kind && piece.Panel(fold.Parent).Kind is "front" or "back" or "side" && piece.Panel(fold.Child).Kind == kind).Select(fold => Math.Round(pose.Angles[fold], 6)).Distinct());
+
+        // The free gusset keeps to the roof's edge as the glued ones do.
+        var free = pose.Panels.Single(panel => panel.Panel.Kind == "free gusset");
+        var mitres = piece.Folds.Where(fold => fold.Direction == Nets.FoldDirection.Mountain && new[] { piece.Panel(fold.Child).Kind, piece.Panel(fold.Parent).Kind } is var kinds && kinds.Contains("gable")).ToList();
+        Assert.Equal(4, mitres.Count);
+        Assert.Single(mitres.Select(fold => Math.Round(pose.Angles[fold], 6)).Distinct());
+        Assert.NotNull(free);
+    }
+
+    [Fact]
+    public void The_flaps_of_a_pillow_are_in_or_follow_the_faces_wholly_out()
+    {
+        var (piece, opens) = Fits("pillow-box").First();
+        var open = Folder.Opened(piece, opens, 0.5);
+        foreach (var fold in open.Piece.Folds.Where(fold => open.Piece.Panel(fold.Child).Kind == "end flap" && open.Piece.Panel(fold.Parent).Kind is "front" or "back"))
+            Assert.Equal(0, open.Angles[fold], 6);
+        Assert.DoesNotContain(Crossings.Of(open.Panels), crossing => crossing.Depth > 0.3);
+
+        // A flap is the bowed face going on: each of its strips lies in the plane of the strip that it hangs on.
+        foreach (var flap in open.Panels.Where(panel => panel.Panel.Kind == "end flap"))
+            Assert.Contains(open.Panels, face => face.Panel.Kind is "front" or "back" && face.Facing.DistanceTo(flap.Facing) < 1e-6);
+    }
+
+    private static IEnumerable<(Nets.Piece Piece, IReadOnlyList<string> Opens)> Fits(string id)
+    {
+        var structure = RandomFits.Catalogue.Single(one => one.Id == id);
+        var found = 0;
+        for (var seed = 1; seed <= 20 && found < 2; seed++)
+        {
+            if (RandomFits.Make(structure, seed) is not { } fit)
+                continue;
+            found++;
+            foreach (var part in fit.Model.Kit.Pieces.Where(part => Folder.Finished(part.Piece).Gaps.Count > 0))
+                yield return (part.Piece, fit.Model.Kit.Assembly.Find(part.Piece.Id)?.Opens ?? []);
+        }
+    }
+}
