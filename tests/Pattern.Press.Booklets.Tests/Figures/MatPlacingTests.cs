@@ -29,7 +29,7 @@ public class MatPlacingTests
         foreach (var kit in Kits("gingerbread-carrier"))
         {
             var placed = Placed(kit);
-            Assert.Equal(["back", "front", "side", "side"], placed.Select(one => one.Mat.Panel.Kind).Order(StringComparer.Ordinal));
+            Assert.Equal(["back", "front", "roof", "roof", "side", "side"], placed.Select(one => one.Mat.Panel.Kind).Order(StringComparer.Ordinal));
             Assert.All(placed, one => Assert.Equal(
                 one.Mat.Part.Piece.Sheet.Width.Millimetres,
                 one.Mat.Corners.Max(p => p.X) - one.Mat.Corners.Min(p => p.X),
