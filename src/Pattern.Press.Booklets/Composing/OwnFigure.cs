@@ -28,39 +28,39 @@ internal sealed partial record OwnFigure(string Name, Place Place, UnitSystem Co
             }
 
             var text = string.Join(", ", written.AsList().Select(item => item.Scalar ?? ""));
-            if (Read(value, text, written.Place, problems) is { } own)
+            if (Read(value, text, written) is { } own)
                 figures.Add(new OwnFigure(name, place, Inches().IsMatch(text) ? UnitSystem.Imperial : UnitSystem.Metric, own));
         }
 
         return figures;
     }
 
-    private static Value? Read(Value like, string text, Place place, Problems problems)
+    private static Value? Read(Value like, string text, YamlItem written)
     {
         switch (like)
         {
             case LengthValue:
                 if (LengthParser.TryParse(text, out var length, out var problem))
                     return new LengthValue(length);
-                problems.Error(place, problem);
+                written.Refuse(problem);
                 return null;
             case SizeValue:
                 if (SheetSize.TryParse(text, out var size, out problem))
                     return new SizeValue(size);
-                problems.Error(place, problem);
+                written.Refuse(problem);
                 return null;
             case LengthListValue:
-                return Lengths(text, place, problems) is { } lengths ? new LengthListValue(lengths) : null;
+                return Lengths(text, written) is { } lengths ? new LengthListValue(lengths) : null;
             default:
                 if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
                     return new NumberValue(number);
-                problems.Error(place, $"“{text}” should be a number.");
+                written.Refuse($"“{text}” should be a number.", $"Write figures only, such as “{written.Key}: 6”.");
                 return null;
         }
     }
 
     // The unit after the last holds for all that have none: 80, 144 and 160 mm.
-    private static List<Length>? Lengths(string text, Place place, Problems problems)
+    private static List<Length>? Lengths(string text, YamlItem item)
     {
         var parts = Between().Split(text.Trim());
         var unit = Unit().Match(parts[^1]).Value;
@@ -70,7 +70,7 @@ internal sealed partial record OwnFigure(string Name, Place Place, UnitSystem Co
             var written = Unit().IsMatch(part) ? part : $"{part} {unit}";
             if (!LengthParser.TryParse(written, out var length, out var problem))
             {
-                problems.Error(place, problem, "Write marks as 80, 144 and 160 mm.");
+                item.Refuse(problem, "Write marks as 80, 144 and 160 mm.");
                 return null;
             }
 

@@ -149,6 +149,13 @@ internal static class OwnFigures
         var dot = figure.Name.LastIndexOf('.');
         var (id, what) = dot < 0 ? ("", "") : (figure.Name[..dot], figure.Name[(dot + 1)..]);
         var part = model.Kit.Parts.FirstOrDefault(part => part.Piece.Id == id);
+        if (part is not null && what == "sheet" && figure.Value is SizeValue { Size: var sheet })
+        {
+            foreach (var fault in AtTheEnd(model, part.Piece, sheet))
+                yield return fault;
+            yield break;
+        }
+
         if (part is null || what is not ("scores_across" or "scores_down") || figure.Value is not LengthListValue { Lengths: var own })
             yield break;
         var ruler = model.Kit.Ruler;
@@ -178,6 +185,21 @@ internal static class OwnFigures
 
         foreach (var fault in DoesNotFold(context, part, Stretched.Along(part.Piece, across, here, there)))
             yield return fault;
+    }
+
+    // A sheet of another size, scored where the model says, ends in a panel of another size.
+    private static IEnumerable<string> AtTheEnd(Model model, Piece piece, Size own)
+    {
+        var ruler = model.Kit.Ruler;
+        foreach (var across in new[] { true, false })
+        {
+            var (should, would) = across ? (piece.Sheet.Width, own.Width) : (piece.Sheet.Height, own.Height);
+            if (should == would || model.Values.GetValueOrDefault($"{piece.Id}.{(across ? "scores_across" : "scores_down")}") is not LengthListValue { Lengths: [.., var last] })
+                continue;
+            yield return would <= last
+                ? $"the score at {LengthFormat.Format(last, ruler)} would lie off the sheet"
+                : $"{Between(piece, last, should, across)} would be {LengthFormat.Format(would - last, ruler)} instead of {LengthFormat.Format(should - last, ruler)}";
+        }
     }
 
     private static string Between(Piece piece, Length from, Length to, bool across)
@@ -225,6 +247,7 @@ internal static class OwnFigures
         {
             0 => "",
             1 => $": {Said(differences[0])}",
+            2 when own is SizeValue && differences[0] == differences[1] => $": {Said(differences[0])} both ways",
             _ => $": {string.Join(", ", differences.Select(difference => difference == Length.Zero ? "the same" : Said(difference)))}",
         };
     }

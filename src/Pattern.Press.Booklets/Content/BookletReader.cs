@@ -44,7 +44,7 @@ public static partial class BookletReader
         var subtitle = subtitleKey?.AsWords(problems);
         var makerKey = keys.Find("maker");
         var maker = makerKey?.AsWords(problems);
-        var date = keys.Find("date") is { } day ? Date(day, problems) : null;
+        var date = keys.Find("date") is { } day ? Date(day) : null;
         var language = keys.Find("language");
         var licence = keys.Find("licence")?.AsWords(problems);
         var credits = keys.Find("credits")?.AsWordsList(problems);
@@ -69,14 +69,14 @@ public static partial class BookletReader
         var lapKey = keys.Find("lap");
         var lap = lapKey is null ? null : Lap(lapKey, problems);
         var theme = keys.Find("theme");
-        var kits = keys.Find("kits")?.AsWhole(1, PrintSettings.MostKits);
+        var kits = keys.Find("kits")?.AsWhole(1, PrintSettings.MostKits, "Write for how many finished things it is, such as “kits: 14”; leave the line out for one.");
         var without = Without(keys.Find("leave_out"), problems);
         var tools = keys.Find("tools")?.AsWordsList(problems);
         var extras = keys.Find("extras") is { } more ? PurchaseReader.Extras(more, problems) : null;
         var adhesive = keys.Find("adhesive") is { } glue ? PurchaseReader.Adhesive(glue, problems) : null;
-        var spare = keys.Find("spare") is { } allowance ? PurchaseReader.Spare(allowance, problems) : 0;
+        var spare = keys.Find("spare") is { } allowance ? PurchaseReader.Spare(allowance) : 0;
         var currency = keys.Find("currency")?.AsWords(problems);
-        var starts = keys.Find("starts") is { } hour ? PurchaseReader.Starts(hour, problems) : null;
+        var starts = keys.Find("starts") is { } hour ? PurchaseReader.Starts(hour) : null;
         var figures = keys.Find("figures")?.AsMap()?.Entries;
         var cautions = keys.Find("cautions")?.AsWordsList(problems);
         keys.RefuseTheRest();
@@ -96,7 +96,7 @@ public static partial class BookletReader
             Maker = maker ?? "",
             MakerPlace = makerKey?.Place ?? top,
             Date = date,
-            Language = (language is null ? null : Language(language, problems)) ?? "en-GB",
+            Language = (language is null ? null : Language(language)) ?? "en-GB",
             LanguagePlace = language?.Place ?? new Place(FileName),
             Licence = licence ?? "",
             Credits = credits ?? [],
@@ -175,32 +175,31 @@ public static partial class BookletReader
             : "";
     }
 
-    private static DateOnly? Date(YamlItem written, Problems problems)
+    private static DateOnly? Date(YamlItem written)
     {
         if (written.AsText()?.Trim() is not { } text)
             return null;
         if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
             return date;
-        problems.Error(
-            written.Place,
+        written.Refuse(
             DatePattern().IsMatch(text) ? $"“{text}” is not a day of the calendar." : $"“{text}” is not a date.",
-            "Write year, month and day, such as 2026-11-12.");
+            "Write year, month and day, such as “date: 2026-11-12”.");
         return null;
     }
 
-    private static string? Language(YamlItem written, Problems problems)
+    private static string? Language(YamlItem written)
     {
         if (written.AsText()?.Trim() is not { } text)
             return null;
         if (!LanguagePattern().IsMatch(text))
         {
-            problems.Error(written.Place, $"“{text}” is not the code of a language.", "Write it as en-GB or en-US.");
+            written.Refuse($"“{text}” is not the code of a language.", "Write it as “language: en-GB” or “language: en-US”.");
             return null;
         }
 
         if (!text.EndsWith("-UK", StringComparison.Ordinal))
             return text;
-        problems.Error(written.Place, $"“{text}” is not the code of a language.", "The country code of the United Kingdom is GB; write en-GB.");
+        written.Refuse($"“{text}” is not the code of a language.", "The country code of the United Kingdom is GB; write en-GB.");
         return null;
     }
 
@@ -260,7 +259,7 @@ public static partial class BookletReader
             if (item.AsText()?.Trim() is not { } text)
                 continue;
             if (!PaperSize.TryParse(text, out var paper, out var problem))
-                problems.Error(item.Place, problem.Length > 0 ? problem : PrintSettings.UnknownPaper(text), problem.Length > 0 ? "" : PrintSettings.KnownPapers(text));
+                item.Refuse(problem.Length > 0 ? problem : PrintSettings.UnknownPaper(text), problem.Length > 0 ? "" : PrintSettings.KnownPapers(text));
             else if (papers.Exists(other => other.Size == paper.Size))
                 problems.Error(item.Place, $"{paper.Name} is in the list twice.", "One file is written for each paper; name it once.");
             else

@@ -69,21 +69,21 @@ internal static class PurchaseReader
     }
 
     /// <summary>Reads a spare allowance, such as <c>10%</c>.</summary>
-    public static decimal Spare(YamlItem written, Problems problems)
+    public static decimal Spare(YamlItem written)
     {
         var text = written.Scalar?.Trim() ?? "";
         if (text.EndsWith('%') && int.TryParse(text.AsSpan(0, text.Length - 1).TrimEnd(), NumberStyles.None, CultureInfo.InvariantCulture, out var percent) && percent <= 100)
             return percent / 100m;
-        problems.Error(written.Place, $"“{written.Scalar}” does not say how much is bought to spare.", "Write a percentage from 0% to 100%, such as 10%.");
+        written.Refuse($"“{written.Scalar}” does not say how much is bought to spare.", "Write a percentage from 0% to 100%, such as “spare: 10%”.");
         return 0;
     }
 
     /// <summary>Reads when a class begins, such as <c>19:00</c>.</summary>
-    public static TimeOnly? Starts(YamlItem written, Problems problems)
+    public static TimeOnly? Starts(YamlItem written)
     {
         if (TimeOnly.TryParseExact(written.Scalar?.Trim(), ["H:mm", "H.mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))
             return time;
-        problems.Error(written.Place, $"“{written.Scalar}” is not a time of day.", "Write hours and minutes, such as “starts: 19:00”.");
+        written.Refuse($"“{written.Scalar}” is not a time of day.", "Write hours and minutes, such as “starts: 19:00”.");
         return null;
     }
 

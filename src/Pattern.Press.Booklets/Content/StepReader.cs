@@ -135,7 +135,7 @@ internal static partial class StepReader
         var caution = keys.Find("caution")?.AsWords(problems);
         keys.RefuseTheRest();
         var figure = figureKey is not null ? FigureReader.Read(figureKey, piece, problems) : kindKey is null ? null : FigureReader.OfKind(kindKey, piece, problems);
-        var minutes = timeKey is null ? null : Minutes(timeKey, problems);
+        var minutes = timeKey is null ? null : Minutes(timeKey);
         if (string.IsNullOrWhiteSpace(body.Text))
             problems.Error(body.Start with { Column = 0 }, "The step has a title but no words.", "Write below the front matter what to do.");
         return title is null ? null : new StepSource
@@ -153,13 +153,13 @@ internal static partial class StepReader
         };
     }
 
-    private static int? Minutes(YamlItem written, Problems problems)
+    private static int? Minutes(YamlItem written)
     {
         if (written.AsText() is not { } text)
             return null;
         if (Duration.TryParse(text, out var minutes, out var problem))
             return minutes;
-        problems.Error(written.Place, problem);
+        written.Refuse(problem);
         return null;
     }
 

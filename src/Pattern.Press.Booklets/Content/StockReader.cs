@@ -33,11 +33,11 @@ internal static class StockReader
         if (weight is null && caliper is null)
             problems.Error(map.Place, "How heavy or how thick the stock is is missing.", "Write what the packet says, such as “weight: 270 g/m2” or “weight: 80 lb cover”, or measure it: “caliper: 0.36 mm”.");
 
-        var (grammage, basis) = weight is null ? (null, null) : Weight(weight, problems);
+        var (grammage, basis) = weight is null ? (null, null) : Weight(weight);
         var thickness = caliper is null
             ? grammage is { } g ? Stock.EstimateCaliper(g) : null
             : Caliper(caliper, problems);
-        var size = sheet is null ? null : Sheet(sheet, problems);
+        var size = sheet is null ? null : Sheet(sheet);
         var turns = oneWay?.AsYesNo();
         if (name is null || thickness is not { } thick || size is not { } sides || (weight is not null && grammage is null) || (oneWay is not null && turns is null))
             return null;
@@ -56,19 +56,19 @@ internal static class StockReader
         };
     }
 
-    private static (Grammage? Grammage, BasisWeight? Basis) Weight(YamlItem written, Problems problems)
+    private static (Grammage? Grammage, BasisWeight? Basis) Weight(YamlItem written)
     {
         if (written.AsText() is not { } text)
             return (null, null);
         if (!Grammage.TryParse(text, out var grammage, out var basis, out var problem))
         {
-            problems.Error(written.Place, problem);
+            written.Refuse(problem);
             return (null, null);
         }
 
         if (grammage.GramsPerSquareMetre is >= LightestSheet and <= HeaviestSheet)
             return (grammage, basis);
-        problems.Error(written.Place, $"“{text}” is no weight of paper or card.", "Copy it from the packet: paper has about 80 g/m2, card 160 to 400 g/m2.");
+        written.Refuse($"“{text}” is no weight of paper or card.", "Copy it from the packet: paper has about 80 g/m2, card 160 to 400 g/m2.");
         return (null, null);
     }
 
@@ -82,13 +82,13 @@ internal static class StockReader
         return null;
     }
 
-    private static Size? Sheet(YamlItem written, Problems problems)
+    private static Size? Sheet(YamlItem written)
     {
         if (written.AsText() is not { } text)
             return null;
         if (SheetSize.TryParse(text, out var size, out var problem))
             return size;
-        problems.Error(written.Place, problem);
+        written.Refuse(problem);
         return null;
     }
 }

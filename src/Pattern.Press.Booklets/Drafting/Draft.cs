@@ -74,23 +74,32 @@ public static class Draft
         text.Append("tools:\n");
         foreach (var tool in Tools(model))
             text.Append(CultureInfo.InvariantCulture, $"  - {Quoted(tool)}\n");
+        var upwards = Upwards(item, model);
         text.Append("extras:\n");
         if (model.Kit.Parts.Any(part => part.Piece.GlueAreas.Count > 0 || part.Kind == PartKind.Mat))
             text.Append("  - double-sided tape, 6 mm (1/4 in) wide, or a glue that does not wrinkle paper\n");
         text.Append(item.Shape == ItemShape.Round
-            ? $"  - \"{DraftWords.Article(item.Name)} {{{{item.name}}}}, no more than {{{{item.diameter}}}} across and {{{{item.height}}}} tall; measure yours before you cut\"\n"
-            : $"  - \"{DraftWords.Article(item.Name)} {{{{item.name}}}}, no more than {{{{item.width}}}} by {{{{item.depth}}}} and {{{{item.height}}}} tall; measure yours before you cut\"\n");
+            ? $"  - \"{DraftWords.Article(item.Name)} {{{{item.name}}}}, no more than {{{{item.diameter}}}} across and {{{{item.height}}}} {upwards}; measure yours before you cut\"\n"
+            : $"  - \"{DraftWords.Article(item.Name)} {{{{item.name}}}}, no more than {{{{item.width}}}} by {{{{item.depth}}}} and {{{{item.height}}}} {upwards}; measure yours before you cut\"\n");
         text.Append("cautions:\n  - A craft knife is sharper than it looks. Stand up to cut, keep the steel ruler between the blade and your fingers, and put a cork on the knife when you stop.\n");
         foreach (var caution in model.Words.Cautions)
             text.Append(CultureInfo.InvariantCulture, $"  - {Quoted(caution)}\n");
         text.Append("---\n\n");
         text.Append(CultureInfo.InvariantCulture, $"{Suits(structure)} This one is made to fit {DraftWords.Article(item.Name)} {{{{item.name}}}} ");
         text.Append(item.Shape == ItemShape.Round
-            ? "{{item.diameter}} across and {{item.height}} tall.\n\n"
-            : "{{item.width}} wide, {{item.depth}} deep and {{item.height}} tall.\n\n");
+            ? $"{{{{item.diameter}}}} across and {{{{item.height}}}} {upwards}.\n\n"
+            : upwards == "thick"
+                ? "{{item.width}} by {{item.depth}} and {{item.height}} thick.\n\n"
+                : "{{item.width}} wide, {{item.depth}} deep and {{item.height}} tall.\n\n");
         text.Append("Every size has been worked out, so there is nothing to calculate. Choose millimetres or inches, and stay with your choice to\nthe end. If you would rather trace than measure, print the full-size templates at the back.\n");
         return text.ToString();
     }
+
+    // What lies on its side is long, and what is flat is thick.
+    private static string Upwards(Item item, Model model) =>
+        model.Kit.Assembly.Find(Assembly.Item) is { IsTipped: true } ? "long"
+        : item.Height.Millimetres * 6 <= Math.Min(item.Width.Millimetres, item.Depth.Millimetres) ? "thick"
+        : "tall";
 
     // How an item is measured is for those who choose a structure, not for those who make one.
     private static string Suits(Structure structure)

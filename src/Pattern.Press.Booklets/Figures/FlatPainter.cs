@@ -23,6 +23,7 @@ internal sealed class FlatPainter
     private RunningDimension[] _running = [];
     private readonly SpanDimension[] _spans;
     private readonly FlatLegend? _legend;
+    private Box _bounds;
     private bool _leads = true;
     private int _kinds;
     private int _labelled;
@@ -88,6 +89,7 @@ internal sealed class FlatPainter
         var placing = new Placing(scale, marginLeft, marginTop);
         var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
         var drawnHeight = marginTop + (height * scale) + marginBottom;
+        _bounds = new Box(0, 0, total, drawnHeight);
         var begun = new Lazy<(Board Board, double Leaders, double Crowding)>(() => (Begin(placing, out var leadersWanted), leadersWanted, Crowding));
         leadersNeeded = MayLeadOut ? begun.Value.Leaders : 0;
         return new DrawnFigure(total, drawnHeight, () => Finish(begun.Value.Board, placing), () => begun.Value.Crowding);
@@ -295,11 +297,11 @@ internal sealed class FlatPainter
         return needed;
     }
 
-    // As level as other lettering lets it; null where there is no way through.
-    private static Segment? Leader(Board board, Point at, Label label, double x, double low)
+    // As level as other lettering lets it; null where there is no way through, or only below the figure.
+    private Segment? Leader(Board board, Point at, Label label, double x, double low)
     {
         var y = Math.Max(at.Y, low + (label.Height / 2) + 0.8);
-        for (var tries = 0; tries < 25; tries++, y++)
+        for (var tries = 0; tries < 25 && y + (label.Height / 2) <= _bounds.Bottom; tries++, y++)
         {
             var leader = new Segment(at, new Point(x - (label.Width / 2) - 0.8, y));
             if (board.Room.IsClear(leader) && board.Room.IsFree(label.BoxAt(x, y)))
@@ -326,7 +328,7 @@ internal sealed class FlatPainter
             WriteNear(board, placing.Put(at), placing.Put(beside), letter, _styles.Scale.Drawing + (many ? -1 : 1));
     }
 
-    // Straight on from the line is best; then ever further round the point, then further away.
+    // Straight on from the line is best; then ever further round the point, then further away; always inside the figure.
     private void WriteNear(Board board, Point point, Point other, string letter, double size)
     {
         var label = new Label([letter], _styles.Text.Bold, size, _styles.Language);
@@ -337,7 +339,8 @@ internal sealed class FlatPainter
             {
                 var angle = away + ((i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * Math.PI / 12);
                 var at = point + new Point(distance * Math.Cos(angle), distance * Math.Sin(angle));
-                if (!board.Room.IsFree(label.BoxAt(at.X, at.Y).Grown(0.25)))
+                var box = label.BoxAt(at.X, at.Y);
+                if (!_bounds.Holds(box) || !board.Room.IsFree(box.Grown(0.25)))
                     continue;
                 board.Write(label, at.X, at.Y, _styles.Palette.Text);
                 return;

@@ -4,6 +4,7 @@ using Pattern.Press.Booklets.Figures.Drafting;
 using Pattern.Press.Nets;
 using Pattern.Press.Plans.Tiling;
 using Pattern.Press.Typesetting.Blocks;
+using Pattern.Press.Typesetting.Pages;
 using Pattern.Press.Typesetting.Structure;
 
 namespace Pattern.Press.Booklets.Templates;
@@ -87,42 +88,56 @@ internal sealed class SharedTemplatePage(TemplateJob job, SharedPage shared)
             _ => part.Piece.Name,
         };
         var cut = job.Words.Say("template.cut_count", ("count", place.Cut.ToString(CultureInfo.InvariantCulture)));
-        yield return new FixedContent(Role.P, [.. Words(room, name, cut, job.SizeOf(part))]);
+        yield return new FixedContent(Role.P, Words(room, name, cut, job.SizeOf(part)));
     }
 
-    // The name in bold with the count after it, the size below; smaller where the room asks for it.
-    private IEnumerable<Pattern.Press.Typesetting.Pages.PageItem> Words(Box room, string name, string cut, string size)
+    // The name in bold with the count after it, the size below; smaller where the room asks for it, then without the size,
+    // which the table of what to cut gives too.
+    private List<PageItem> Words(Box room, string name, string cut, string size)
+    {
+        (double Points, string Size)[] tries = [(Math.Max(7, job.Styles.Scale.Drawing), size), (Least, size), (Least, "")];
+        foreach (var (points, said) in tries)
+        {
+            if (Set(room, name, cut, said, points) is { } items)
+                return items;
+        }
+
+        job.Misfits.Add((string.Create(CultureInfo.InvariantCulture, $"“{name} · {cut}” has no room beside its template, which leaves {room.Width:0} × {room.Height:0} mm for it."), shared.Stock));
+        return [];
+    }
+
+    private List<PageItem>? Set(Box room, string name, string cut, string size, double points)
     {
         var styles = job.Styles;
-        foreach (var points in new[] { Math.Max(7, styles.Scale.Drawing), Least })
+        var leading = points * 1.16 * 25.4 / 72;
+        var first = Lettering.Set(name, styles.Text.Bold, points, styles.Language);
+        var second = Lettering.Set(" · " + cut, styles.Text.Regular, points, styles.Language);
+        var together = first.Width + second.Width <= room.Width;
+        var titles = together ? [] : Lines.Break(name, room.Width, styles.Text.Bold, points, styles.Language);
+        var more = (together, size.Length > 0) switch
         {
-            var leading = points * 1.16 * 25.4 / 72;
-            var first = Lettering.Set(name, styles.Text.Bold, points, styles.Language);
-            var second = Lettering.Set(" · " + cut, styles.Text.Regular, points, styles.Language);
-            var together = first.Width + second.Width <= room.Width;
-            var titles = together ? [] : Lines.Break(name, room.Width, styles.Text.Bold, points, styles.Language);
-            var rest = Lines.Break(together ? size : $"{cut} · {size}", room.Width, styles.Text.Regular, points, styles.Language);
-            var height = (Math.Max(1, titles.Count) + rest.Count) * leading;
-            if (height > room.Height && points > Least)
-                continue;
-            var y = room.Top + 0.6;
-            if (together)
-            {
-                foreach (var item in first.At(room.Left, y + first.Ascent, styles.Palette.Text).Concat(second.GoingOn().At(room.Left + first.Width, y + first.Ascent, styles.Palette.Text)))
-                    yield return item;
-                y += leading;
-            }
-            else
-            {
-                var (items, next) = Lines.Put([.. titles.Select(line => line.GoingOn())], room.Left, y, leading, styles.Palette.Text);
-                foreach (var item in items)
-                    yield return item;
-                y = next;
-            }
-
-            foreach (var item in Lines.Put(rest, room.Left, y, leading, styles.Palette.Text).Items)
-                yield return item;
-            yield break;
+            (true, _) => size,
+            (false, true) => $"{cut} · {size}",
+            _ => cut,
+        };
+        var rest = more.Length == 0 ? [] : Lines.Break(more, room.Width, styles.Text.Regular, points, styles.Language);
+        var height = (Math.Max(1, titles.Count) + rest.Count) * leading;
+        if (height > room.Height || titles.Concat(rest).Any(line => line.Width > room.Width + 0.01))
+            return null;
+        var (items, y) = (new List<PageItem>(), room.Top + 0.6);
+        if (together)
+        {
+            items.AddRange(first.At(room.Left, y + first.Ascent, styles.Palette.Text));
+            items.AddRange(second.GoingOn().At(room.Left + first.Width, y + first.Ascent, styles.Palette.Text));
+            y += leading;
         }
+        else
+        {
+            (var put, y) = Lines.Put([.. titles.Select(line => line.GoingOn())], room.Left, y, leading, styles.Palette.Text);
+            items.AddRange(put);
+        }
+
+        items.AddRange(Lines.Put(rest, room.Left, y, leading, styles.Palette.Text).Items);
+        return items;
     }
 }

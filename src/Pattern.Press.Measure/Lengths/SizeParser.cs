@@ -16,15 +16,20 @@ public static partial class SizeParser
         size = default;
         problem = "";
         var sides = Cross().Split(text.Trim());
-        if (sides.Length != 2)
+        if (sides.Length != 2 || sides[0].Length == 0 || sides[1].Length == 0)
             return false;
+        var unit = Unit().Match(sides[1].Trim()).Value;
+        if (unit.Length == 0 && LengthParser.TryParse(sides[1] + " mm", out _, out _))
+        {
+            problem = $"“{text.Trim()}” has no unit; write {text.Trim()} mm or {text.Trim()} in.";
+            return false;
+        }
 
         // The unit after the second side holds for both, unless the first has its own.
         if (!LengthParser.TryParse(sides[1], out var height, out problem))
             return false;
         if (!LengthParser.TryParse(sides[0], out var width, out problem))
         {
-            var unit = Unit().Match(sides[1].Trim()).Value;
             if (!LengthParser.TryParse(sides[0] + " " + unit, out width, out problem))
                 return false;
         }

@@ -71,7 +71,12 @@ public static class MeasurementTable
         }
 
         yield return Row(MeasurementKind.SheetSize, [a.Sheet.Width, a.Sheet.Height], [b.Sheet.Width, b.Sheet.Height]);
-        foreach (var (kind, side) in new[] { (MeasurementKind.ScoresFromLeft, FenceSide.Top), (MeasurementKind.ScoresFromTop, FenceSide.Right) })
+
+        // A piece that is taken point by point has no scores that run straight away from a fence.
+        var marks = ScoreSchedule.For(a).IsByPoints || ScoreSchedule.For(b).IsByPoints
+            ? Array.Empty<(MeasurementKind, FenceSide)>()
+            : [(MeasurementKind.ScoresFromLeft, FenceSide.Top), (MeasurementKind.ScoresFromTop, FenceSide.Right)];
+        foreach (var (kind, side) in marks)
         {
             var (left, right) = (Marks(a, side), Marks(b, side));
             if (left.Count > 0 || right.Count > 0)

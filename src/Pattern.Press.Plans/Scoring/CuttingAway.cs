@@ -114,14 +114,21 @@ public sealed record NarrowedEnd(string Kind, SheetBox Box, SheetEdge End, Lengt
         : From != Box.Top || To != Box.Bottom;
 }
 
-/// <summary>An even bow cut into an edge of the sheet, to get hold of something with a thumb.</summary>
+/// <summary>An even bow cut into an edge of the sheet or of a panel, to get hold of something with a thumb.</summary>
 /// <param name="Kind">What the panel is.</param>
 /// <param name="Edge">Which edge.</param>
 /// <param name="From">Where it begins, from the left edge of the sheet, or from the top edge when it lies in a side.</param>
 /// <param name="To">Where it ends.</param>
 /// <param name="Depth">How deep it is in its middle.</param>
 /// <param name="Again">Where the same is done once more.</param>
-public sealed record EdgeNotch(string Kind, SheetEdge Edge, Length From, Length To, Length Depth, Mirrored Again);
+public sealed record EdgeNotch(string Kind, SheetEdge Edge, Length From, Length To, Length Depth, Mirrored Again)
+{
+    /// <summary>
+    /// Where the edge of a panel lies within the sheet, from the sheet's top edge, or from its left edge when it is a side;
+    /// null for the sheet's own edge.
+    /// </summary>
+    public Length? At { get; init; }
+}
 
 /// <summary>A hole with half circles for its two ends, or a circle.</summary>
 /// <param name="Kind">The panel that it is cut into.</param>

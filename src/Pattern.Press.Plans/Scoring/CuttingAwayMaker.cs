@@ -66,10 +66,10 @@ internal static class CuttingAwayMaker
 
     private static EdgeNotch Across(EdgeNotch notch, Size sheet) => MirroredOnSheet.IsLevel(notch.Edge)
         ? notch with { From = sheet.Width - notch.To, To = sheet.Width - notch.From }
-        : notch with { Edge = MirroredOnSheet.Across(notch.Edge) };
+        : notch with { Edge = MirroredOnSheet.Across(notch.Edge), At = sheet.Width - notch.At };
 
     private static EdgeNotch Down(EdgeNotch notch, Size sheet) => MirroredOnSheet.IsLevel(notch.Edge)
-        ? notch with { Edge = MirroredOnSheet.Down(notch.Edge) }
+        ? notch with { Edge = MirroredOnSheet.Down(notch.Edge), At = sheet.Height - notch.At }
         : notch with { From = sheet.Height - notch.To, To = sheet.Height - notch.From };
 
     private static SheetBox Box(Edge line)

@@ -27,7 +27,7 @@ public static class ScheduleShape
             .. Levels(cutting.Rectangles.Select(r => (r.Left, r.Right))),
             .. Mirrors(schedule),
             .. cutting.Ends.Select(end => $"{end.Kind}{end.End}{end.IsTapered}{end.Radius > Measure.Length.Zero}{end.Again}"),
-            .. cutting.Notches.Select(notch => $"{notch.Kind}{notch.Edge}{notch.Again}"),
+            .. cutting.Notches.Select(notch => $"{notch.Kind}{notch.Edge}{notch.At is null}{notch.Again}"),
             .. cutting.Holes.Select(hole => $"{hole.Kind}{hole.Again}"),
             .. cutting.Slits.Select(slit => $"{string.Join('/', slit.Kinds)}{slit.Box.Left == slit.Box.Right}{slit.Again}"),
             .. cutting.Paths.Select(path => $"{path.Kind}{path.From}{string.Join(',', path.Steps.Select(step => step.Through + step.To))}"),

@@ -111,7 +111,7 @@ internal sealed record UprightPanels(IReadOnlyList<Bounds> Around, IReadOnlyList
             && hole.Edges.All(edge => edge.IsArc || Math.Abs(edge.From.X - edge.To.X) < Near || Math.Abs(edge.From.Y - edge.To.Y) < Near);
     }
 
-    // Bows into the edge of the sheet are taken out of the outline and noted; null for one that lies elsewhere.
+    // Bows into edges are taken out of the outline and noted; null for one that is aslant.
     private static Outline? WithoutNotches(Panel panel, Size sheet, List<EdgeNotch> notches)
     {
         var edges = panel.Outline.Edges.ToList();
@@ -121,15 +121,28 @@ internal sealed record UprightPanels(IReadOnlyList<Bounds> Around, IReadOnlyList
             if (!notch.IsArc || notch.Bulge > 0)
                 continue;
             var (before, after) = (edges[(i + edges.Count - 1) % edges.Count], edges[(i + 1) % edges.Count]);
-            if (before.IsArc || after.IsArc || EdgeAt(notch, sheet) is not { } side)
+            var within = EdgeAt(notch, sheet);
+            if (before.IsArc || after.IsArc || (within ?? SideOf(notch)) is not { } side)
                 return null;
             var level = MirroredOnSheet.IsLevel(side);
             var (a, b) = (Exact(level ? notch.From.X : notch.From.Y), Exact(level ? notch.To.X : notch.To.Y));
-            notches.Add(new EdgeNotch(panel.Kind, side, Length.Min(a, b), Length.Max(a, b), Exact(-notch.Bulge * notch.Chord / 2), Mirrored.Nowhere));
+            notches.Add(new EdgeNotch(panel.Kind, side, Length.Min(a, b), Length.Max(a, b), Exact(-notch.Bulge * notch.Chord / 2), Mirrored.Nowhere)
+            {
+                At = within is null ? Exact(level ? notch.From.Y : notch.From.X) : null,
+            });
             edges[i] = notch with { Bulge = 0 };
         }
 
         return new Outline(edges);
+    }
+
+    // An outline runs clockwise: along its upper side to the right.
+    private static SheetEdge? SideOf(Edge edge)
+    {
+        var (across, down) = (edge.To.X - edge.From.X, edge.To.Y - edge.From.Y);
+        return Math.Abs(down) < Near ? across > 0 ? SheetEdge.Top : SheetEdge.Bottom
+            : Math.Abs(across) < Near ? down > 0 ? SheetEdge.Right : SheetEdge.Left
+            : null;
     }
 
     private static SheetEdge? EdgeAt(Edge edge, Size sheet)

@@ -3,13 +3,19 @@ namespace Pattern.Press.Plans.Sheets;
 /// <summary>One way of filling sheets: which free part a rectangle goes to, and how the rest of that part is cut.</summary>
 internal sealed class Packing
 {
+    // Putting a rectangle in its place takes about as long as so many looks at free parts.
+    private const int ItemLooks = 10;
+
     private readonly long _width;
     private readonly long _height;
     private readonly bool _mayTurn;
     private readonly FitRule _fit;
     private readonly SplitRule _split;
     private readonly SpareParts _parts;
-    private readonly List<Free> _free = [];
+
+    // Parts of one size are all as good as each other, so only the first of each is looked at.
+    private readonly List<Alike> _free = [];
+    private int _begun;
 
     public Packing(long width, long height, bool mayTurn, FitRule fit, SplitRule split, SpareParts parts) =>
         (_width, _height, _mayTurn, _fit, _split, _parts) = (width, height, mayTurn, fit, split, parts);
@@ -53,19 +59,39 @@ internal sealed class Packing
 
                 var sheet = _parts.Take(0, 0, _width, _height);
                 Sheets.Add(sheet);
-                _free.Add(new Free(sheet));
+                Add(sheet);
                 TakeFree(item, w, h);
             }
         }
     }
 
+    /// <summary>Puts as many rectangles as it takes on one sheet, kind by kind.</summary>
+    /// <param name="kinds">The kinds of rectangles.</param>
+    /// <param name="order">In which order their turn comes.</param>
+    /// <param name="most">How many of each there are.</param>
+    /// <returns>How many of each it took.</returns>
+    public int[] FillOne(IReadOnlyList<(long Width, long Height)> kinds, IReadOnlyList<int> order, IReadOnlyList<int> most)
+    {
+        var sheet = _parts.Take(0, 0, _width, _height);
+        Sheets.Add(sheet);
+        Add(sheet);
+        var used = new int[kinds.Count];
+        foreach (var kind in order)
+        {
+            while (used[kind] < most[kind] && TakeFree(kind, kinds[kind].Width, kinds[kind].Height))
+                used[kind]++;
+        }
+
+        return used;
+    }
+
     private bool TakeFree(int item, long w, long h)
     {
-        var (best, turned, score, tie) = (-1, false, long.MaxValue, long.MaxValue);
-        Looks += _free.Count;
+        var (best, turned, score, tie, since) = (-1, false, long.MaxValue, long.MaxValue, 0);
+        Looks += _free.Count + ItemLooks;
         for (var i = 0; i < _free.Count; i++)
         {
-            var part = _free[i].Part;
+            var part = _free[i].First;
             for (var turn = 0; turn < (_mayTurn && w != h ? 2 : 1); turn++)
             {
                 var (dx, dy) = turn == 0 ? (part.Width - w, part.Height - h) : (part.Width - h, part.Height - w);
@@ -78,8 +104,8 @@ internal sealed class Packing
                     FitRule.LeastShortSideLeft => (Math.Min(dx, dy), Math.Max(dx, dy)),
                     _ => (Math.Max(dx, dy), Math.Min(dx, dy)),
                 };
-                if (first < score || (first == score && second < tie))
-                    (best, turned, score, tie) = (i, turn == 1, first, second);
+                if (first < score || (first == score && (second < tie || (second == tie && part.Since < since))))
+                    (best, turned, score, tie, since) = (i, turn == 1, first, second, part.Since);
             }
         }
 
@@ -92,8 +118,7 @@ internal sealed class Packing
 
     private void Place(int index, int item, bool turned, long width, long height)
     {
-        var part = _free[index].Part;
-        _free.RemoveAt(index);
+        var part = Remove(index);
         var (dx, dy) = (part.Width - width, part.Height - height);
         var across = _split switch
         {
@@ -129,15 +154,48 @@ internal sealed class Packing
     {
         var first = Cut(part, down, at, _parts);
         if (part.Second is { } second)
-            _free.Add(new Free(second));
+            Add(second);
         return first;
+    }
+
+    private void Add(Part part)
+    {
+        (part.Since, part.Next) = (++_begun, null);
+        for (var i = 0; i < _free.Count; i++)
+        {
+            var (first, last) = (_free[i].First, _free[i].Last);
+            if (first.Width != part.Width || first.Height != part.Height)
+                continue;
+            last.Next = part;
+            _free[i] = new Alike(first, part);
+            return;
+        }
+
+        _free.Add(new Alike(part, part));
+    }
+
+    private Part Remove(int index)
+    {
+        var (part, last) = (_free[index].First, _free[index].Last);
+        if (part.Next is { } next)
+        {
+            _free[index] = new Alike(next, last);
+        }
+        else
+        {
+            _free[index] = _free[^1];
+            _free.RemoveAt(_free.Count - 1);
+        }
+
+        return part;
     }
 
     private static long Area(Part part) => Area(part.Width, part.Height);
 
     private static long Area(long width, long height) => (width / 1000) * (height / 1000);
 
-    private readonly record struct Free(Part Part);
+    // Free parts of one size, in the order in which they came up.
+    private readonly record struct Alike(Part First, Part Last);
 
     /// <summary>A part of a sheet, in nanometres: cut in two, taken by an item, or free.</summary>
     internal sealed class Part
@@ -163,11 +221,17 @@ internal sealed class Packing
 
         public bool Turned { get; set; }
 
+        /// <summary>While it is free, when it came up: lower is earlier.</summary>
+        public int Since { get; set; }
+
+        /// <summary>While it is free, the next of its size.</summary>
+        public Part? Next { get; set; }
+
         /// <summary>Makes it a free part, whatever it was before.</summary>
         public void Begin(long left, long top, long width, long height)
         {
             (Left, Top, Width, Height) = (left, top, width, height);
-            (Down, First, Second, Item, Turned) = (false, null, null, -1, false);
+            (Down, First, Second, Item, Turned, Since, Next) = (false, null, null, -1, false, 0, null);
         }
     }
 

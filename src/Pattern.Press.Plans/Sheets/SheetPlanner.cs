@@ -15,6 +15,15 @@ internal static class SheetPlanner
     private const int ShuffleWork = 20_000;
     private const long MostLooks = 400_000;
 
+    // What goes on so many sheets is searched; more is filled sheet by sheet.
+    private const int FewSheets = 5;
+
+    // More rectangles than this are not tried one by one.
+    private const int MostItems = 200;
+
+    // How mixed sheets are that are cut over and over.
+    private static readonly double[] Shares = [1.3, 4];
+
     public static SheetPlan Make(IReadOnlyList<WantedRectangle> wanted, Size sheet, SheetOptions options)
     {
         var room = Room(wanted, sheet, options);
@@ -26,8 +35,21 @@ internal static class SheetPlanner
             Options = options,
             TooLarge = TooLarge(wanted, sheet, options),
             LeastSheets = least,
-            Sheets = [.. parts.OrderByDescending(part => Used(part.Part)).Select(part => new SheetTree(part.Items, sheet, options.Trim).Planned(part.Part))],
+            Sheets = Planned(parts, sheet, options.Trim),
         };
+    }
+
+    // Sheets that are cut over and over are the same plan every time.
+    private static PlannedSheet[] Planned(List<(Packing.Part Part, IReadOnlyList<WantedRectangle> Items)> parts, Size sheet, Length trim)
+    {
+        var planned = new Dictionary<Packing.Part, PlannedSheet>();
+        foreach (var (part, items) in parts)
+        {
+            if (!planned.ContainsKey(part))
+                planned[part] = new SheetTree(items, sheet, trim).Planned(part);
+        }
+
+        return [.. parts.OrderByDescending(part => Used(part.Part)).Select(part => planned[part.Part])];
     }
 
     /// <summary>Rectangles that no sheet is large enough for.</summary>
@@ -67,7 +89,7 @@ internal static class SheetPlanner
             var items = Repeated(wanted, times);
             var sides = Sides(items);
             var part = times == 1 ? bound : SheetBound.Of(sides, width, height, mayTurn);
-            if (best is { } found && part * times >= found.Sheets.Count * found.Times)
+            if (best is { } found && (part * times >= found.Sheets.Count * found.Times || items.Count > MostItems))
                 continue;
             var sheets = Search(sides, room, mayTurn, part, MostLooks / ways.Count, out var proven);
             if (best is null || sheets.Count * times < best.Value.Sheets.Count * best.Value.Times)
@@ -78,8 +100,47 @@ internal static class SheetPlanner
                 break;
         }
 
+        foreach (var share in Shares)
+        {
+            if (best!.Value.Sheets.Count * best.Value.Times <= Math.Max(bound, FewSheets))
+                break;
+            var sheets = Repeating(wanted, room, mayTurn, share);
+            if (sheets.Count < best.Value.Sheets.Count * best.Value.Times)
+                best = (sheets, wanted, 1);
+        }
+
         var (chosen, named, repeats) = best!.Value;
         return ([.. chosen.SelectMany(part => Enumerable.Repeat((part, named), repeats))], bound);
+    }
+
+    private static List<Packing.Part> Repeating(List<WantedRectangle> wanted, Size room, bool mayTurn, double share)
+    {
+        var kinds = Sides(wanted);
+        var counts = wanted.Select(rectangle => rectangle.Quantity).ToArray();
+        var sheets = RepeatedSheets.Fill(kinds, counts, room.Width.Nanometres, room.Height.Nanometres, mayTurn, share, FewSheets)
+            .SelectMany(sheet => Enumerable.Repeat(sheet.Sheet, sheet.Times)).ToList();
+        var rest = Enumerable.Range(0, kinds.Count).SelectMany(kind => Enumerable.Repeat(kind, counts[kind])).ToList();
+        if (rest.Count == 0)
+            return sheets;
+        List<(long Width, long Height)> left = [.. rest.Select(kind => kinds[kind])];
+        var bound = SheetBound.Of(left, room.Width.Nanometres, room.Height.Nanometres, mayTurn);
+        foreach (var sheet in Search(left, room, mayTurn, bound, MostLooks / 4, out _))
+        {
+            Name(sheet);
+            sheets.Add(sheet);
+        }
+
+        return sheets;
+
+        void Name(Packing.Part part)
+        {
+            if (part.Item >= 0)
+                part.Item = rest[part.Item];
+            if (part.First is null)
+                return;
+            Name(part.First);
+            Name(part.Second!);
+        }
     }
 
     private static IReadOnlyList<WantedRectangle> Repeated(List<WantedRectangle> wanted, int times) =>
@@ -148,6 +209,8 @@ internal static class SheetPlanner
 
         foreach (var order in Orders(items))
         {
+            if (looks > mostLooks)
+                break;
             foreach (var fit in Enum.GetValues<Packing.FitRule>())
             {
                 foreach (var split in Enum.GetValues<Packing.SplitRule>())
@@ -248,10 +311,22 @@ internal static class SheetPlanner
             ? part.Item < 0 ? 0 : (double)part.Width * part.Height
             : Used(part.First) + Used(part.Second!);
 
-    private static IEnumerable<int[]> Orders(List<(long Width, long Height)> items)
+    /// <summary>The orders in which rectangles are tried.</summary>
+    internal static IEnumerable<int[]> Orders(IReadOnlyList<(long Width, long Height)> items)
     {
+        // Equal rectangles stay together, so that only runs of them have to be sorted.
+        var runs = new List<(int From, int To)>();
+        for (var i = 0; i < items.Count; i++)
+        {
+            if (i > 0 && items[i] == items[i - 1])
+                runs[^1] = (runs[^1].From, i + 1);
+            else
+                runs.Add((i, i + 1));
+        }
+
         int[] By(Func<(long Width, long Height), double> first, Func<(long Width, long Height), double> then) =>
-            [.. Enumerable.Range(0, items.Count).OrderByDescending(i => first(items[i])).ThenByDescending(i => then(items[i]))];
+            [.. runs.OrderByDescending(run => first(items[run.From])).ThenByDescending(run => then(items[run.From]))
+                .SelectMany(run => Enumerable.Range(run.From, run.To - run.From))];
         yield return By(i => (double)i.Width * i.Height, i => Math.Max(i.Width, i.Height));
         yield return By(i => i.Height, i => i.Width);
         yield return By(i => i.Width, i => i.Height);

@@ -43,18 +43,41 @@ internal sealed class ShelfPacking(long width, long height, Packing.SpareParts p
         if (laid.Exists(item => item.Width > across || item.Height > down))
             return null;
         var packing = new ShelfPacking(across, down, parts);
-        foreach (var item in laid)
-            packing.Take(item, mixed);
+        for (var i = 0; i < laid.Count;)
+        {
+            var (from, w, h) = (i, laid[i].Width, laid[i].Height);
+            while (i < laid.Count && laid[i].Width == w && laid[i].Height == h)
+                i++;
+            packing.Take(laid[from..i], w, h, mixed);
+        }
+
         return packing.Sheets(columns);
     }
 
-    private void Take((int Item, bool Turned, long Width, long Height) item, bool mixed)
+    // Equal rectangles: into rows of their height, then, if they may, into higher ones, then into new ones.
+    private void Take(List<(int Item, bool Turned, long Width, long Height)> alike, long w, long h, bool mixed)
     {
-        var shelf = _shelves.Find(shelf => shelf.Height == item.Height && shelf.Filled + item.Width <= width)
-            ?? (mixed ? _shelves.Find(shelf => shelf.Height >= item.Height && shelf.Filled + item.Width <= width) : null)
-            ?? NewShelf(item.Height);
-        shelf.Items.Add((item.Item, item.Turned, item.Width, item.Height));
-        shelf.Filled += item.Width;
+        var next = 0;
+        foreach (var shelf in _shelves)
+        {
+            if (shelf.Height == h)
+                FillUp(shelf);
+        }
+
+        foreach (var shelf in mixed ? _shelves : [])
+        {
+            if (shelf.Height > h)
+                FillUp(shelf);
+        }
+
+        while (next < alike.Count)
+            FillUp(NewShelf(h));
+
+        void FillUp(Shelf shelf)
+        {
+            for (; next < alike.Count && shelf.Filled + w <= width; shelf.Filled += w)
+                shelf.Items.Add(alike[next++]);
+        }
     }
 
     private Shelf NewShelf(long shelfHeight)
@@ -75,12 +98,13 @@ internal sealed class ShelfPacking(long width, long height, Packing.SpareParts p
     private List<Packing.Part> Sheets(bool columns)
     {
         var sheets = new List<Packing.Part>();
+        var shelves = _shelves.ToLookup(shelf => shelf.Sheet);
         for (var i = 0; i < _filled.Count; i++)
         {
             var sheet = columns ? parts.Take(0, 0, height, width) : parts.Take(0, 0, width, height);
             sheets.Add(sheet);
             var rest = sheet;
-            foreach (var shelf in _shelves.Where(shelf => shelf.Sheet == i))
+            foreach (var shelf in shelves[i])
             {
                 var row = Packing.Cut(rest, columns, shelf.Height, parts);
                 rest = rest.Second ?? rest;

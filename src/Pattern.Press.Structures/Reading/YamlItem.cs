@@ -13,14 +13,18 @@ public sealed class YamlItem
     private readonly int _linesBefore;
     private readonly Problems _problems;
 
-    internal YamlItem(YamlNode node, string file, int linesBefore, Place place, Problems problems)
+    internal YamlItem(YamlNode node, string file, int linesBefore, string key, Place place, Problems problems)
     {
+        Key = key;
         _node = node;
         _file = file;
         _linesBefore = linesBefore;
         _problems = problems;
         Place = place;
     }
+
+    /// <summary>The key that the value, or the list it is in, belongs to; empty at the top of a file.</summary>
+    public string Key { get; }
 
     /// <summary>Where the value starts.</summary>
     public Place Place { get; }
@@ -46,12 +50,18 @@ public sealed class YamlItem
     /// <summary>Whether the value is a list.</summary>
     public bool IsList => _node is YamlSequenceNode;
 
+    /// <summary>Notes that the value cannot be right, with the key it belongs to.</summary>
+    /// <param name="problem">What is wrong; a small first letter unless it starts with what was written.</param>
+    /// <param name="advice">What to write instead, as a sentence of its own.</param>
+    public void Refuse(string problem, string advice = "") =>
+        _problems.Error(Place, Key.Length == 0 ? char.ToUpperInvariant(problem[0]) + problem[1..] : $"{Key}: {problem}", advice);
+
     /// <summary>The value as words.</summary>
     public string? AsText()
     {
         if (_node is YamlScalarNode { Value: { } text } && !string.IsNullOrWhiteSpace(text))
             return text;
-        _problems.Error(Place, "A few words are needed here.");
+        Refuse("a few words are needed here.", IsList ? "Leave the brackets or hyphens of a list away." : "");
         return null;
     }
 
@@ -60,7 +70,7 @@ public sealed class YamlItem
     {
         if (_node is YamlMappingNode map)
             return new YamlMap(map, _file, _linesBefore, Place, _problems);
-        _problems.Error(Place, "“name: value” lines are needed here.", "Put them on the lines below, indented by two spaces.");
+        Refuse("“name: value” lines are needed here.", "Put them on the lines below, indented by two spaces.");
         return null;
     }
 
@@ -71,7 +81,7 @@ public sealed class YamlItem
             return [this];
         var items = new List<YamlItem>();
         foreach (var node in list.Children)
-            items.Add(new YamlItem(node, _file, _linesBefore, new Place(_file, (int)node.Start.Line + _linesBefore, (int)node.Start.Column), _problems));
+            items.Add(new YamlItem(node, _file, _linesBefore, Key, new Place(_file, (int)node.Start.Line + _linesBefore, (int)node.Start.Column), _problems));
         return items;
     }
 
@@ -80,22 +90,25 @@ public sealed class YamlItem
     {
         if (Scalar is not { } text)
         {
-            _problems.Error(Place, "A length is needed here, such as 58 mm or 2 1/4 in.");
+            Refuse("a length is needed here, such as 58 mm or 2 1/4 in.");
             return null;
         }
 
         if (LengthParser.TryParse(text, out var length, out var problem))
             return length;
-        _problems.Error(Place, problem);
+        Refuse(problem);
         return null;
     }
 
     /// <summary>The value as a whole number between two bounds.</summary>
-    public int? AsWhole(int least, int most)
+    /// <param name="least">The least it may be.</param>
+    /// <param name="most">The most it may be.</param>
+    /// <param name="advice">What to write instead; empty for an example of a number.</param>
+    public int? AsWhole(int least, int most, string advice = "")
     {
         if (int.TryParse(Scalar, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
             return number;
-        _problems.Error(Place, $"“{Scalar}” should be a whole number from {least} to {most}.");
+        Refuse($"“{Scalar}” should be a whole number from {least} to {most}.", advice.Length > 0 ? advice : Example(Math.Max(least, 1)));
         return null;
     }
 
@@ -104,7 +117,7 @@ public sealed class YamlItem
     {
         if (decimal.TryParse(Scalar, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
             return number;
-        _problems.Error(Place, string.Create(CultureInfo.InvariantCulture, $"“{Scalar}” should be a number from {least} to {most}."));
+        Refuse(string.Create(CultureInfo.InvariantCulture, $"“{Scalar}” should be a number from {least} to {most}."), Example(Math.Clamp(2.5m, least, most)));
         return null;
     }
 
@@ -118,7 +131,7 @@ public sealed class YamlItem
             case "NO" or "FALSE" or "OFF":
                 return false;
             default:
-                _problems.Error(Place, $"“{Scalar}” should be yes or no.");
+                Refuse($"“{Scalar}” should be yes or no.", Key.Length == 0 ? "" : $"Write “{Key}: yes” or “{Key}: no”.");
                 return null;
         }
     }
@@ -128,7 +141,11 @@ public sealed class YamlItem
     {
         if (Scalar is { } text && choices.Contains(text))
             return text;
-        _problems.Error(Place, $"“{Scalar}” is not one of the choices here.", Spelling.Advice(Scalar ?? "", choices));
+        Refuse($"“{Scalar}” is not one of the choices here.", Spelling.Advice(Scalar ?? "", choices));
         return null;
     }
+
+    // Figures alone, so that nobody writes the currency or "about" again.
+    private string Example(decimal number) =>
+        string.Create(CultureInfo.InvariantCulture, $"Write figures only, such as “{(Key.Length == 0 ? "" : Key + ": ")}{number}”.");
 }

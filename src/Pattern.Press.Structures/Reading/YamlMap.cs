@@ -36,7 +36,7 @@ public sealed class YamlMap
             {
                 var name = (key as YamlScalarNode)?.Value ?? "";
                 _asked.Add(name);
-                entries.Add((name, PlaceOf(key), Item(value)));
+                entries.Add((name, PlaceOf(key), Item(name, value)));
             }
 
             return entries;
@@ -50,7 +50,7 @@ public sealed class YamlMap
         foreach (var (name, value) in _node.Children)
         {
             if (name is YamlScalarNode scalar && scalar.Value == key)
-                return value is YamlScalarNode { Value: null or "" } and { Style: YamlDotNet.Core.ScalarStyle.Plain } ? null : Item(value);
+                return value is YamlScalarNode { Value: null or "" } and { Style: YamlDotNet.Core.ScalarStyle.Plain } ? null : Item(key, value);
         }
 
         return null;
@@ -91,7 +91,7 @@ public sealed class YamlMap
         }
     }
 
-    private YamlItem Item(YamlNode node) => new(node, _file, _linesBefore, PlaceOf(node), _problems);
+    private YamlItem Item(string key, YamlNode node) => new(node, _file, _linesBefore, key, PlaceOf(node), _problems);
 
     private Place PlaceOf(YamlNode node) => new(_file, (int)node.Start.Line + _linesBefore, (int)node.Start.Column);
 }

@@ -130,14 +130,14 @@ internal static class GroupFitting
         return new Group([.. found.Select(one => one.Height)], found[0].Gap, found[0].After);
     }
 
-    private static (double Height, double Gap, double After) Measure(KeepTogetherBlock group, Column column, FigureScale scale)
+    private static GroupHeight Measure(KeepTogetherBlock group, Column column, FigureScale scale)
     {
         var inside = column with { FigureScale = scale };
         return column.Session.GroupHeights.Get(group, inside, () =>
         {
             var strips = new StripList();
             column.Session.Measure(() => BlockElements.LayOut(group, inside with { Parent = new StructureElement(Role.Div) }, strips));
-            return strips.Count == 0 ? (0, 0, 0) : (Stacking.Stack(strips.Strips).Height, strips[0].Gap, strips.PendingSpace);
+            return strips.Count == 0 ? default : new GroupHeight(Stacking.Stack(strips.Strips).Height, strips[0].Gap, strips.PendingSpace);
         });
     }
 

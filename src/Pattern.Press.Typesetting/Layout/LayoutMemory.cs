@@ -16,7 +16,10 @@ internal sealed class LayoutMemory(StyleSheet styles, string language)
     public ShapedParagraphs Paragraphs { get; } = new();
 
     /// <summary>How high groups came out that have no numbers of pages in them.</summary>
-    public GroupHeights GroupHeights { get; } = new();
+    public Remembered<GroupHeight> GroupHeights { get; } = new();
+
+    /// <summary>Which arrangement of text and figures was best where they have no numbers of pages in them.</summary>
+    public Remembered<int> Arrangements { get; } = new();
 
     /// <summary>The figures that were drawn.</summary>
     public Drawings Drawings { get; } = new(styles);

@@ -17,11 +17,13 @@ internal sealed class LayoutSession
     private readonly IReadOnlyDictionary<string, string> _knownLabels;
     private readonly LayoutMemory _memory;
     private readonly Dictionary<string, string> _usedLabels = new(StringComparer.Ordinal);
+    private int _trials;
 
     public LayoutSession(Book book, StyleSheet styles, BookOutline outline, LayoutMemory memory, IReadOnlyDictionary<string, string> knownLabels)
     {
         (Book, Styles, Outline, _memory, _knownLabels) = (book, styles, outline, memory, knownLabels);
-        GroupHeights = new GroupHeights(memory.GroupHeights);
+        GroupHeights = new Remembered<GroupHeight>(memory.GroupHeights);
+        Arrangements = new Remembered<int>(memory.Arrangements);
         Looks = new Looks(styles);
         Painter = new TextPainter(styles.Palette.Accent, styles.Palette.Tint);
         TextWidth = book.Paper.Width - styles.Spacing.Left - styles.Spacing.Right;
@@ -39,7 +41,10 @@ internal sealed class LayoutSession
     public Drawings Drawings => _memory.Drawings;
 
     /// <summary>How high groups came out in trials.</summary>
-    public GroupHeights GroupHeights { get; }
+    public Remembered<GroupHeight> GroupHeights { get; }
+
+    /// <summary>Which arrangement of text and figures was best in trials, by its number.</summary>
+    public Remembered<int> Arrangements { get; }
 
     public Looks Looks { get; }
 
@@ -74,11 +79,19 @@ internal sealed class LayoutSession
     }
 
     /// <summary>Lays out something to see how it would come out, and leaves no trace of it.</summary>
-    public void Measure(Action layout) => Try(() =>
+    public void Measure(Action layout)
     {
-        layout();
-        return false;
-    });
+        _trials++;
+        Try(() =>
+        {
+            layout();
+            return false;
+        });
+        _trials--;
+    }
+
+    /// <summary>Whether what is laid out now is only measured.</summary>
+    public bool IsMeasuring => _trials > 0;
 
     /// <summary>The number of the page of a destination as far as it is known in this pass.</summary>
     public string LabelFor(string destination)

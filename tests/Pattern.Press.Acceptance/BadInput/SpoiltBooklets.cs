@@ -158,6 +158,7 @@ public sealed class SpoiltBooklets
               base.sheet: 225 x 225 mm
               base.scores_across: 81 and 145 mm
               lid.scores_down: [22 mm, 44 mm, 111 mm, 133 mm]
+              lid.sheet: 150 x 150 mm
               size.wall_height: 78 mm
               size.ease: 3 mm
               base.width: 8 15/16 in
@@ -166,6 +167,10 @@ public sealed class SpoiltBooklets
         Assert.Equal(1, code);
         Assert.Contains("base.sheet is 225 × 225 mm, as you have it", output, StringComparison.Ordinal);
         Assert.Contains("base.width is 8 15/16 in, as you have it", output, StringComparison.Ordinal);
+
+        // A sheet too small, scored where the model says, has its last walls too narrow.
+        Assert.Contains("6 mm too little both ways", errors, StringComparison.Ordinal);
+        Assert.Contains("the right inner wall would be 16 mm instead of 22 mm", errors, StringComparison.Ordinal);
 
         // One wall 81 mm high beside three of 80: its gussets no longer close.
         Assert.Contains("the left side wall would be 81 mm instead of 80 mm", errors, StringComparison.Ordinal);

@@ -32,7 +32,7 @@ public sealed class CutListWords
     {
         var booklet = Workshop.Of(name, paper, out var printed);
         var handed = booklet.Primary.Kit.Parts.Where(part => part.Hand != Hand.Either).ToList();
-        Assert.Equal(handed.Count > 0, printed.Body.Contains("Lay two sheets of patterned paper face to face", StringComparison.Ordinal));
+        Assert.Equal(handed.Count > 0, printed.Body.Contains("Lay two sheets of their paper face to face", StringComparison.Ordinal));
         foreach (var part in handed)
             Assert.Contains(part.Piece.Name, printed.Body, StringComparison.Ordinal);
         Assert.Equal(handed.Where(part => part.Hand == Hand.Left).Sum(part => part.Quantity), handed.Where(part => part.Hand == Hand.Right).Sum(part => part.Quantity));

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using Pattern.Press.Acceptance.Booklets;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
+using Pattern.Press.Plans.Scoring;
 using Pattern.Press.Structures.Fitting;
 
 namespace Pattern.Press.Acceptance.Measurements;
@@ -135,7 +136,7 @@ public sealed partial class TablesAgainstModel
     }
 
     // Folds that run straight down the sheet have a mark at its top edge, those that run across one at its left.
-    private static IReadOnlyList<Length> Marks(Piece piece, bool across) =>
+    private static IReadOnlyList<Length> Marks(Piece piece, bool across) => ScoreSchedule.For(piece).IsByPoints ? [] :
     [
         .. piece.Folds.Where(fold => fold.Bulge == 0).Where(fold => across ? Math.Abs(fold.From.X - fold.To.X) < 1e-6 : Math.Abs(fold.From.Y - fold.To.Y) < 1e-6)
             .Select(fold => Length.FromMillimetres(across ? fold.From.X : fold.From.Y))

@@ -1,3 +1,4 @@
+using Pattern.Press.Acceptance.Architecture;
 using Pattern.Press.Acceptance.BadInput;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -64,6 +65,29 @@ public sealed class LongWords
         using var copy = new BookletCopy();
         copy.Change("booklet.md", "name: moss-green card, smooth", "name: " + string.Join(' ', Enumerable.Repeat("moss-green card, smooth on one side", 160)));
         AssertRefused(copy, copy.Build("--paper", "a4", "--only", "templates"), "too long for the words of a template page", "card:", "shorter names");
+    }
+
+    [Theory]
+    [InlineData("Lid top mat with small leaves that run upwards from the near edge to the far one, and round the corners", true)]
+    [InlineData("Lidtopmatwithsmallleavesthatrunupwardsfromtheneartothefaredgeandround", false)]
+    public void A_long_name_beside_a_small_template_leaves_its_size_out_and_is_refused_where_it_has_no_room(string name, bool fits)
+    {
+        using var copy = new BookletCopy();
+        var file = Path.Combine(copy.Folder, "my-box.yaml");
+        File.Copy(Path.Combine(DependencyArrows.RepositoryRoot(), "content", "structures", "explosion-box.yaml"), file);
+        copy.Change("my-box.yaml", "name: Lid top mat", "name: " + name).Change("booklet.md", "structure: explosion-box", "structure: ./my-box.yaml");
+        var run = copy.Build("--paper", "a4", "--only", "templates");
+        if (!fits)
+        {
+            AssertRefused(copy, run, "has no room beside its template", "mats:", "shorter names");
+            return;
+        }
+
+        Assert.Equal("", run.Errors);
+        using var pdf = PdfDocument.Open(Directory.GetFiles(copy.Out).Single());
+        var words = string.Join(' ', pdf.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));
+        Assert.Contains("Lid top mat with small leaves", words, StringComparison.Ordinal);
+        Assert.Contains("and round the corners", words, StringComparison.Ordinal);
     }
 
     private static void AssertRefused(BookletCopy copy, (int Code, string Output, string Errors) run, string says, string at, string advises)

@@ -187,6 +187,20 @@ internal sealed partial class SpokenBench(Size sheet, IReadOnlyDictionary<string
             };
             Hole([Curve(At(from, 0), At((from + to) / 2, deep), At(to, 0)), new Edge(At(to, 0), At(from, 0))]);
         }
+        else if (Regex.Match(sentence, @"^Cut an even bow for the thumb into the (upper|right|lower|left) edge of the .+?, (.+) from the (?:left|top) edge: between (.+) from the (?:left|top) edge, and (.+) deep in its middle$") is { Success: true } inside)
+        {
+            var line = Numbers(inside.Groups[2].Value).Single();
+            var (from, to) = Spans(inside.Groups[3].Value).Single();
+            var deep = Numbers(inside.Groups[4].Value).Single();
+            Point At(double along, double into) => inside.Groups[1].Value switch
+            {
+                "upper" => new(along, line + into),
+                "lower" => new(along, line - into),
+                "left" => new(line + into, along),
+                _ => new(line - into, along),
+            };
+            Hole([Curve(At(from, 0), At((from + to) / 2, deep), At(to, 0)), new Edge(At(to, 0), At(from, 0))]);
+        }
         else if (Regex.Match(sentence, @"^Cut a hole with half circles for ends into the (.+): between (.+) from the left edge and between (.+) from the top edge$") is { Success: true } hole)
         {
             var (left, right) = Spans(hole.Groups[2].Value).Single();

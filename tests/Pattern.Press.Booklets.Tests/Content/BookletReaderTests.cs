@@ -197,7 +197,7 @@ public sealed class BookletReaderTests : IDisposable
     [InlineData("58 furlongs", "is not a length", "58 mm or 2 1/4 in")]
     [InlineData("2 1/0 in", "divides by zero", "2 1/4 in")]
     [InlineData("99999999999999999999999999 mm", "far too long", "")]
-    [InlineData("[1 mm]", "A length is needed here", "58 mm or 2 1/4 in")]
+    [InlineData("[1 mm]", "a length is needed here", "58 mm or 2 1/4 in")]
     public void A_length_that_cannot_be_is_said(string length, string message, string advice)
     {
         var (source, problems) = _folder.ReadWith("  width: 80 mm", "  width: " + length);
@@ -243,9 +243,10 @@ public sealed class BookletReaderTests : IDisposable
     [InlineData("papers: [a4, A4]", 14, "A4 is in the list twice.", "once")]
     [InlineData("papers: []", 9, "There is no paper to print on.", "papers: [a4, letter]")]
     [InlineData("papers: [a4, 210 x 297 mm]", 14, "A4 is in the list twice.", "once")]
-    [InlineData("papers: 330 x 483", 9, "“483” has no unit; write 483 mm or 483 in.", "")]
+    [InlineData("papers: 330 x 483", 9, "papers: “330 x 483” has no unit; write 330 x 483 mm or 330 x 483 in.", "")]
     [InlineData("papers: 100 x 150 mm", 9, "A paper of 100 x 150 mm is of no use", "")]
     [InlineData("papers: 300 x 2100 mm", 9, "up to 2 m", "")]
+    [InlineData("papers: [a9x]", 10, "papers: “a9x” is not a paper", "two sides, such as 330 x 483 mm")]
     [InlineData("papers: foolscap", 9, "“foolscap” is not a paper", "two sides, such as 330 x 483 mm")]
     [InlineData("printer_margin: -1 mm", 17, "is less than nothing", "from 1 mm to 40 mm")]
     [InlineData("printer_margin: 0 mm", 17, "No printer prints as close to the edge as 0 mm", "4 mm or more")]
@@ -254,7 +255,7 @@ public sealed class BookletReaderTests : IDisposable
     [InlineData("lap: -2 mm", 6, "is less than nothing", "from 0 mm to 20 mm")]
     [InlineData("lap: 21 mm", 6, "is too long", "from 0 mm to 20 mm")]
     [InlineData("primary: inches", 10, "is not one of the choices", "imperial")]
-    [InlineData("kits: 0", 7, "whole number from 1 to 1000", "")]
+    [InlineData("kits: 0", 7, "kits: “0” should be a whole number from 1 to 1000.", "“kits: 14”; leave the line out for one")]
     [InlineData("kits: many", 7, "whole number from 1 to 1000", "")]
     [InlineData("leave_out: [contnets]", 13, "is not one of the choices", "“contents”")]
     [InlineData("leave_out: [cover, contents, before, materials, measurements, scoring, costs, sheets, steps, templates, key, licence, proofs, class]", 12, "Every part", "")]
@@ -265,7 +266,7 @@ public sealed class BookletReaderTests : IDisposable
     [InlineData("language: english", 11, "is not the code of a language", "en-GB")]
     [InlineData("language: en-UK", 11, "is not the code of a language", "write en-GB")]
     [InlineData("tools: [Cut: carefully]", 9, "A colon makes these words", "quotation marks")]
-    [InlineData("subtitle: [a, b]", 11, "A few words are needed here.", "")]
+    [InlineData("subtitle: [a, b]", 11, "subtitle: a few words are needed here.", "")]
     public void A_setting_that_cannot_be_is_said(string line, int column, string message, string advice)
     {
         var (_, problems) = _folder.ReadWith("date: 2026-11-12", line);
@@ -301,7 +302,7 @@ public sealed class BookletReaderTests : IDisposable
     [InlineData("    weight: 250 g/m2", "    caliper: 36 mm", 16, 14, "no thickness of paper", "0.3 mm")]
     [InlineData("    weight: 250 g/m2", "    caliper: 0.36", 16, 14, "has no unit", "0.36 mm")]
     [InlineData("    sheet: A4", "    sheet: B9", 17, 12, "is not the size of a sheet", "305 x 305 mm")]
-    [InlineData("    sheet: A4", "    sheet: 12 x 12", 17, 12, "has no unit", "12 mm or 12 in")]
+    [InlineData("    sheet: A4", "    sheet: 12 x 12", 17, 12, "has no unit", "12 x 12 mm or 12 x 12 in")]
     [InlineData("    sheet: A4", "    sheet: 12 x 1200 in", 17, 12, "not one that can be bought", "10 mm to 2 m")]
     [InlineData("    sheet: A4", "    sheet: A4\n    one_way: perhaps", 18, 14, "should be yes or no", "")]
     public void A_stock_that_cannot_be_is_said(string line, string instead, int atLine, int atColumn, string message, string advice)

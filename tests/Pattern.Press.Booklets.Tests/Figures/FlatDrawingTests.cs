@@ -104,8 +104,12 @@ public class FlatDrawingTests
         },
         iter: 60);
 
-    [Fact]
-    public void Lettering_never_touches_lettering_or_a_line_and_stays_inside_the_figure() =>
+    // Beside chance: a letter that had no room right of its figure, and a label led out below it.
+    [Theory]
+    [InlineData(null)]
+    [InlineData("470ecQf-DnU4")]
+    [InlineData("cSAwkax-xP72")]
+    public void Lettering_never_touches_lettering_or_a_line_and_stays_inside_the_figure(string? seed) =>
         Pieces.Select(Gen.Int[0, Shows.Length - 1].Select(i => Shows[i]), Gen.Double[60, 170]).Sample(
             (pieces, show, width) =>
             {
@@ -121,7 +125,8 @@ public class FlatDrawingTests
                     Assert.True(text.Top > -0.01 && text.Bottom < figure.Height + 0.01, $"“{text.Text}” from {text.Top} to {text.Bottom} of {figure.Height}");
                 }
             },
-            iter: 200);
+            seed: seed,
+            iter: seed is null ? 200 : 1);
 
     [Fact]
     public void Cuts_and_folds_are_drawn_to_one_scale_and_never_enlarged() => Pieces.Select(Gen.Double[60, 400]).Sample(

@@ -25,7 +25,7 @@ public class MatPlacingTests
     [Fact]
     public void Walls_in_a_row_that_hang_on_one_another_all_have_their_mats_upright()
     {
-        // The front lies still; side, back and side hang on it in a row, by their upright edges.
+        // The front lies still; side, back and side hang on it in a row, by their upright edges; the roofs by level ones.
         foreach (var kit in Kits("gingerbread-carrier"))
         {
             var placed = Placed(kit);

@@ -66,7 +66,7 @@ public sealed class PaperSizeTests
     [InlineData("foolscap", "")]
     [InlineData("330", "")]
     [InlineData("330 x 483 x 20 mm", "")]
-    [InlineData("330 x 483", "“483” has no unit")]
+    [InlineData("330 x 483", "“330 x 483” has no unit; write 330 x 483 mm or 330 x 483 in.")]
     [InlineData("330,5 x 483 mm", "comma")]
     [InlineData("139 x 300 mm", "5 1/2 in (139.7 mm) and 8 in (203.2 mm) up to 2 m")]
     [InlineData("180 x 200 mm", "of no use")]

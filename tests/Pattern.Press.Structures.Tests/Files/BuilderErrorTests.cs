@@ -92,7 +92,7 @@ public class BuilderErrorTests
     [InlineData("taper: 10,", "tapper: 10,", "21:62: error: “tapper” is not known here. Did you mean “taper”?")]
     [InlineData("taper: 10,", "taper: 10 mm,", "21:69: error: “10 mm” gives a length, but a number is needed here.")]
     [InlineData("taper: 10,", "relief: 40 mm,", "15:10: error: “One” cannot be made so. The glue tab “t” in row 1, band 1 across, would be trimmed away")]
-    [InlineData("hangs: beside", "hangs: besides", "21:54: error: “besides” is not one of the choices here. Did you mean “beside”?")]
+    [InlineData("hangs: beside", "hangs: besides", "21:54: error: hangs: “besides” is not one of the choices here. Did you mean “beside”?")]
     [InlineData("{tab: glued inside,", "{tap: glued inside,", "21:11: error: “tap” is not known here. Did you mean “tab”?")]
     public void A_scored_sheet(string right, string wrong, string expected) => Told(Sheet, right, wrong, expected);
 

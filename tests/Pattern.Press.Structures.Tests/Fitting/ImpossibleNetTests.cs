@@ -45,16 +45,16 @@ public class ImpossibleNetTests
     }
 
     [Theory]
-    [InlineData("wall_height: 12", "“12” has no unit; write 12 mm or 12 in.")]
+    [InlineData("wall_height: 12", "wall_height: “12” has no unit; write 12 mm or 12 in.")]
     [InlineData("wall_height: 0 mm", "“wall_height” cannot be 0 mm. A size cannot be nothing.")]
     [InlineData("wall_height: -5 mm", "“wall_height” cannot be -5 mm. A size cannot be less than nothing.")]
     [InlineData("wall_height: 10 m", "“wall_height” cannot be 10 m. Sizes here go from 1 mm to 1 m (39 3/8 in).")]
     [InlineData("wall_height: 0.000001 mm", "“wall_height” cannot be 0.000001 mm. Sizes here go from 1 mm to 1 m (39 3/8 in).")]
     [InlineData("ease: 0.4 mm", "“ease” cannot be 0.4 mm. Sizes here go from 0.5 mm to 1 m (39 3/8 in).")]
-    [InlineData("wall_height: tall", "“tall” is not a length; write a number and its unit, such as 58 mm or 2 1/4 in.")]
-    [InlineData("wall_height: [1 mm]", "A length is needed here, such as 58 mm or 2 1/4 in.")]
-    [InlineData("platform: maybe", "“maybe” should be yes or no.")]
-    [InlineData("lid_walls: doubel", "“doubel” is not one of the choices here. Did you mean “double”?")]
+    [InlineData("wall_height: tall", "wall_height: “tall” is not a length; write a number and its unit, such as 58 mm or 2 1/4 in.")]
+    [InlineData("wall_height: [1 mm]", "wall_height: a length is needed here, such as 58 mm or 2 1/4 in.")]
+    [InlineData("platform: maybe", "platform: “maybe” should be yes or no. Write “platform: yes” or “platform: no”.")]
+    [InlineData("lid_walls: doubel", "lid_walls: “doubel” is not one of the choices here. Did you mean “double”?")]
     [InlineData("wall_hight: 80 mm", "“wall_hight” is not something to set about this structure (Explosion box). Did you mean “wall_height”?")]
     public void A_value_that_cannot_be_is_refused_when_it_is_read(string size, string expected)
     {

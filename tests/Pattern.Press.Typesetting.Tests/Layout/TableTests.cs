@@ -109,6 +109,10 @@ public class TableTests
     }
 
     [Fact]
+    public void Where_a_word_is_too_wide_for_the_table_only_its_own_column_is_short_of_room() =>
+        Assert.Equal([12.0, 68, 20], ColumnWidths.Share(3, [new CellWish(0, 1, 12, 30), new CellWish(1, 1, 90, 90), new CellWish(2, 1, 20, 20)], 100));
+
+    [Fact]
     public void A_short_column_keeps_its_words_on_one_line_beside_a_long_one() =>
         Assert.Equal([25.0, 75.0], ColumnWidths.Share(2, [new CellWish(0, 1, 12, 25), new CellWish(1, 1, 20, 300)], 100));
 

@@ -54,12 +54,28 @@ internal sealed class CutWords(PhraseBook phrases, ValueText values, Ruler ruler
             SheetEdge.Bottom => "scoring.edges.bottom",
             _ => "scoring.edges.left",
         };
+        var from = Words.Plain(phrases[level ? "scoring.edges.left" : "scoring.edges.top"]);
+        if (notch.At is { } at)
+        {
+            return Again(
+                phrases.Inlines(
+                    "scoring.notch_inside",
+                    ("end", Words.Plain(phrases[EndName(notch.Edge)])),
+                    ("panel", Words.Plain(notch.Kind)),
+                    ("at", Both(at, there?.At)),
+                    ("beside", Words.Plain(phrases[level ? "scoring.edges.top" : "scoring.edges.left"])),
+                    ("span", Both([notch.From, notch.To], there is null ? null : [there.From, there.To])),
+                    ("from", from),
+                    ("deep", Both(notch.Depth, there?.Depth))),
+                notch.Again);
+        }
+
         return Again(
             phrases.Inlines(
                 "scoring.notch",
                 ("edge", Words.Plain(phrases[edge])),
                 ("span", Both([notch.From, notch.To], there is null ? null : [there.From, there.To])),
-                ("from", Words.Plain(phrases[level ? "scoring.edges.left" : "scoring.edges.top"])),
+                ("from", from),
                 ("deep", Both(notch.Depth, there?.Depth))),
             notch.Again);
     }

@@ -1,5 +1,6 @@
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
+using Pattern.Press.Plans.Scoring;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Typesetting.Blocks;
 
@@ -33,11 +34,14 @@ internal static class MeasurementsPart
         if (context.Metric.Kit.Parts.Any(part => part.Hand != Hand.Either))
             blocks.Add(new CalloutBlock(CalloutKind.Tip, phrases["measurements.hands.title"], [Words.Phrase(phrases, "measurements.hands.text")]) { KeepsWithPrevious = true });
 
-        // What is rolled has nothing to score, and its size is said above.
-        if (context.Metric.Kit.Pieces.Any(part => part.Piece.Folds.Count > 0))
+        // What is rolled has nothing to score, and its size is said above; pieces that are all taken point by point have no
+        // marks, so that what is left is how large their panels are.
+        var folded = context.Metric.Kit.Pieces.Where(part => part.Piece.Folds.Count > 0).ToList();
+        if (folded.Count > 0)
         {
-            blocks.Add(Words.Subheading(2, phrases["measurements.scores.title"], "what-to-score"));
-            blocks.Add(Words.Phrase(phrases, "measurements.scores.lead"));
+            var scored = folded.Exists(part => !ScoreSchedule.For(part.Piece).IsByPoints);
+            blocks.Add(Words.Subheading(2, phrases[scored ? "measurements.scores.title" : "measurements.panels.title"], "what-to-score"));
+            blocks.Add(Words.Phrase(phrases, scored ? "measurements.scores.lead" : "measurements.panels.lead"));
             blocks.Add(ScoreTable.Make(context, values));
         }
 

@@ -241,7 +241,7 @@ public sealed class AssembledThing
 
     private static Vector3d MiddleOf(PosedPart host) => host.Pose is null
         ? host.Foot
-        : host.Part.Stands == Stance.OnEdge && host.Pose.Panels.Count(panel => panel.Panel.Role == PanelRole.Panel) > 1 ? MiddleOf(host.Corners.ToList()) : Ground(host).At(Ground(host).Panel.Outline.Centroid);
+        : host.Part.Stands == Stance.OnEdge && host.Pose.Panels.Count(panel => panel.Panel.Role == PanelRole.Panel) > 1 ? RingMiddle.Of(host.Pose) ?? MiddleOf(host.Corners.ToList()) : Ground(host).At(Ground(host).Panel.Outline.Centroid);
 
     private static Vector3d MiddleOf(List<Vector3d> corners) => new(
         (corners.Min(c => c.X) + corners.Max(c => c.X)) / 2, (corners.Min(c => c.Y) + corners.Max(c => c.Y)) / 2, corners.Min(c => c.Z));
@@ -249,7 +249,8 @@ public sealed class AssembledThing
     // The height of what lies below a part inside its host: the host's floor, or something that was put on it before.
     private double Floor(PosedPart host, PosedPart own, List<PosedPart> placed)
     {
-        var floor = host.Pose is null ? host.Top : Upper(host, Ground(host));
+        // A ring has no floor: what is inside stands on what the ring stands on.
+        var floor = host.Pose is null ? host.Top : Ground(host) is var ground && Math.Abs(ground.Facing.Z) > 0.99 ? Upper(host, ground) : host.Bottom;
         var corners = own.Corners.ToList();
         var (left, right, front, back) = (corners.Min(c => c.X), corners.Max(c => c.X), corners.Min(c => c.Y), corners.Max(c => c.Y));
         foreach (var other in placed.Where(one => one.Part.To == host.Part.Part && one.Part.Goes == GoesWhere.Inside && one.Part.Part != own.Part.Part))

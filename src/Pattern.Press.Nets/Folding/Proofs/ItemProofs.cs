@@ -12,7 +12,7 @@ internal static class ItemProofs
         // What is put on afterwards is in nobody's way, and is no wall beside the item either.
         var pieces = work.Thing.Closed.Where(part => part.Pose is not null).ToList();
         var beside = pieces.Where(part => !AssembledThing.Covers(part.Part)).ToList();
-        var isFlat = host.Top - host.Bottom < items.Min(item => item.Item!.Height) / 2;
+        var isFlat = host.Pose!.Panels.All(panel => Math.Abs(panel.Facing.Z) > 0.99);
         var ease = work.Kit.Ease;
         if (isFlat)
         {

@@ -23,14 +23,10 @@ public static class PdfExporter
     /// </exception>
     public static void Write(PressDocument document, Stream output)
     {
-        ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(output);
-        if (document.Pages.Count == 0)
-            throw new ArgumentException("A document needs at least one page.", nameof(document));
-        if (string.IsNullOrWhiteSpace(document.Title) || string.IsNullOrWhiteSpace(document.Language))
-            throw new ArgumentException("A document needs a title and a language.", nameof(document));
         using var file = new PdfFile();
-        WriteDocument(document, file, output);
+        WriteDocument(document, file);
+        output.Write(file.Bytes);
     }
 
     /// <summary>A document as the bytes of a file, in memory.</summary>
@@ -38,13 +34,18 @@ public static class PdfExporter
     /// <exception cref="ArgumentException">The document cannot be written, as <see cref="Write"/> says.</exception>
     public static byte[] ToBytes(PressDocument document)
     {
-        using var bytes = new MemoryStream();
-        Write(document, bytes);
-        return bytes.ToArray();
+        using var file = new PdfFile();
+        WriteDocument(document, file);
+        return file.Bytes.ToArray();
     }
 
-    private static void WriteDocument(PressDocument document, PdfFile file, Stream output)
+    private static void WriteDocument(PressDocument document, PdfFile file)
     {
+        ArgumentNullException.ThrowIfNull(document);
+        if (document.Pages.Count == 0)
+            throw new ArgumentException("A document needs at least one page.", nameof(document));
+        if (string.IsNullOrWhiteSpace(document.Title) || string.IsNullOrWhiteSpace(document.Language))
+            throw new ArgumentException("A document needs a title and a language.", nameof(document));
         var (catalog, info, pageTree) = (file.Reserve(), file.Reserve(), file.Reserve());
         var pageIds = document.Pages.Select(_ => file.Reserve()).ToList();
         var destinations = new Destinations();
@@ -75,7 +76,7 @@ public static class PdfExporter
         tree.Raw("]>>"u8);
         WriteInfo(file.Object(info), document);
         WriteCatalog(file, catalog, pageTree, document, structure, destinations);
-        file.Finish(catalog, info, output);
+        file.Finish(catalog, info);
     }
 
     private static List<int> WriteLinks(PdfFile file, Page page, StructureTree structure, Destinations destinations)

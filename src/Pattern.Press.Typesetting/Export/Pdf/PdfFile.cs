@@ -73,8 +73,11 @@ internal sealed class PdfFile : IDisposable
         _body.Raw("/Length "u8).Int(data.Length).Raw(">>\nstream\n"u8).Raw(data).Raw("\nendstream\nendobj\n"u8);
     }
 
-    /// <summary>Ends the file and writes it.</summary>
-    public void Finish(int catalog, int info, Stream output)
+    /// <summary>The bytes so far: the whole file once it is finished.</summary>
+    public ReadOnlySpan<byte> Bytes => _body.Span;
+
+    /// <summary>Ends the file.</summary>
+    public void Finish(int catalog, int info)
     {
         FlushPacked();
         var table = Reserve();
@@ -98,7 +101,6 @@ internal sealed class PdfFile : IDisposable
             .Raw("/ID["u8).HexString(identifier).HexString(identifier).Raw("]"u8);
         Stream(table, entries.Span, _packed.Span);
         _body.Raw("startxref\n"u8).Int(start).Raw("\n%%EOF\n"u8);
-        output.Write(_body.Span);
     }
 
     public void Dispose()

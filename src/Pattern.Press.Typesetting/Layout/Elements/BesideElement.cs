@@ -33,58 +33,69 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
     // What a less good arrangement must save at least, in millimetres.
     private const double WorthIt = 4;
 
+    // The ways of placing text and figures, by their numbers: side by side with more or less of the width for the text, with
+    // figures as small as usual where they are smaller elsewhere, and below each other.
+    private const int Beside = 0;
+    private const int WideText = 1;
+    private const int NarrowText = 2;
+    private const int BesideUsual = 3;
+    private const int RowBelow = 4;
+    private const int LargeBelow = 5;
+    private const int Below = 6;
+
     /// <summary>A way of placing text and figures; whether it can be done.</summary>
     private delegate bool Arrangement(Column column, StripList strips);
 
     protected override void LayOut(BesideBlock block, Column column, StripList strips)
     {
-        var row = block.Figure as FigureRowBlock;
-        if (column.FigureScale == FigureScale.Generous && TryGenerous(block, row, column, strips))
-            return;
-        if (row is null && column.FigureScale != FigureScale.Tight)
-        {
-            LayOutLegible(
-                [
-                    (inside, list) => TryBeside(block, inside, TextShare, list),
-                    (inside, list) => LayOutAbove(block, inside, list),
-                ],
-                column,
-                strips);
-            return;
-        }
-
-        LayOutLowest(
-            [
-                (inside, list) => TryBeside(block, inside, TextShare, list),
-                (inside, list) => TryBeside(block, inside, WideTextShare, list),
-                (inside, list) => column.FigureScale == FigureScale.Tight && TryBeside(block, inside with { FigureScale = FigureScale.Usual }, TextShare, list),
-                (inside, list) => row is not null && TryAbove(block.Text, row, inside, list),
-                (inside, list) => LayOutAbove(block, inside, list),
-            ],
-            column,
-            strips);
+        var ways = Ways(block);
+        Trial? tried = null;
+        var best = column.Session.Arrangements.Get(block, column, () => (tried = Best(ways, block.Figure is FigureRowBlock, column)).Way);
+        // Where only heights are asked for, the trial has answered.
+        if (column.Session.IsMeasuring && column.Frame is null && tried is { Strips: { } known })
+            strips.Adopt(known);
+        else
+            ways[best](column, strips);
     }
 
-    private static bool TryGenerous(BesideBlock block, FigureRowBlock? row, Column column, StripList strips)
+    /// <summary>All ways of placing the text and the figures of a block; the last is one that always works.</summary>
+    private static Arrangement[] Ways(BesideBlock block)
     {
-        if (row is not null)
-        {
-            bool Row(Column inside, StripList list) => TryAbove(block.Text, row, inside, list);
-            return Outcome(Row, column) is { IsCrowded: false } && Row(column, strips);
-        }
+        var row = block.Figure as FigureRowBlock;
+        var ways = new Arrangement[7];
+        ways[Beside] = (column, strips) => TryBeside(block, column, TextShare, strips);
+        ways[WideText] = (column, strips) => TryBeside(block, column, WideTextShare, strips);
+        ways[NarrowText] = (column, strips) => TryBeside(block, column, NarrowTextShare, strips);
+        ways[BesideUsual] = (column, strips) => TryBeside(block, column with { FigureScale = FigureScale.Usual }, TextShare, strips);
+        ways[RowBelow] = (column, strips) => row is not null && TryAbove(block.Text, row, column, strips);
+        ways[LargeBelow] = (column, strips) => LayOutAbove(block, column with { MostFigureHeight = column.Session.TextHeight * GenerousMostOfPage }, strips);
+        ways[Below] = (column, strips) => LayOutAbove(block, column, strips);
+        return ways;
+    }
 
-        bool Beside(Column inside, StripList list) => TryBeside(block, inside, NarrowTextShare, list);
-        var beside = Outcome(Beside, column);
+    private static Trial Best(Arrangement[] ways, bool isRow, Column column)
+    {
+        if (column.FigureScale == FigureScale.Generous && Generous(ways, isRow, column) is { } generous)
+            return generous;
+        if (!isRow && column.FigureScale != FigureScale.Tight)
+            return FirstLegible([Beside, Below], ways, column);
+        return Lowest(column.FigureScale == FigureScale.Tight ? [Beside, WideText, BesideUsual, RowBelow, Below] : [Beside, WideText, RowBelow, Below], ways, column);
+    }
+
+    private static Trial? Generous(Arrangement[] ways, bool isRow, Column column)
+    {
+        if (isRow)
+            return Try(ways, RowBelow, column) is { IsCrowded: false } row ? row : null;
+        var beside = Try(ways, NarrowText, column);
         // Room is worth most where it lets more of the figure be named.
-        if (beside is not { Crowding: 0 })
+        if (beside is not { Crowding: 0 }
+            && Try(ways, LargeBelow, column) is { IsCrowded: false } below
+            && below.Crowding < (beside?.Crowding ?? 1) - WorthSeeing)
         {
-            bool Above(Column inside, StripList list) =>
-                LayOutAbove(block, inside with { MostFigureHeight = column.Session.TextHeight * GenerousMostOfPage }, list);
-            if (Outcome(Above, column) is { IsCrowded: false } above && above.Crowding < (beside?.Crowding ?? 1) - WorthSeeing)
-                return Above(column, strips);
+            return below;
         }
 
-        return beside is { IsCrowded: false } && Beside(column, strips);
+        return beside is { IsCrowded: false } ? beside : null;
     }
 
     private static bool LayOutAbove(BesideBlock block, Column column, StripList strips)
@@ -105,54 +116,47 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         return FigureRowElement.TrySideBySide(row, column, strips);
     }
 
-    /// <summary>Takes the first arrangement in which no figure is crowded; if all are, the first that works.</summary>
-    private static void LayOutLegible(IReadOnlyList<Arrangement> arrangements, Column column, StripList strips)
+    /// <summary>The first way in which no figure is crowded; if all are, the first that works.</summary>
+    private static Trial FirstLegible(ReadOnlySpan<int> candidates, Arrangement[] ways, Column column)
     {
-        Arrangement? best = null;
-        foreach (var arrangement in arrangements)
+        Trial? best = null;
+        foreach (var way in candidates)
         {
-            if (Outcome(arrangement, column) is not { } outcome)
+            if (Try(ways, way, column) is not { } trial)
                 continue;
-            best ??= arrangement;
-            if (outcome.IsCrowded)
-                continue;
-            best = arrangement;
-            break;
+            if (!trial.IsCrowded)
+                return trial;
+            best ??= trial;
         }
 
-        (best ?? arrangements[^1])(column, strips);
+        return best ?? Trial.Untried;
     }
 
-    /// <summary>
-    /// Tries arrangements, the best first, and keeps the lowest of those in which no figure is crowded, or of all if there
-    /// is none; the last is one that always works.
-    /// </summary>
-    private static void LayOutLowest(IReadOnlyList<Arrangement> arrangements, Column column, StripList strips)
+    /// <summary>The lowest way of those in which no figure is crowded, or of all if there is none.</summary>
+    private static Trial Lowest(ReadOnlySpan<int> candidates, Arrangement[] ways, Column column)
     {
-        var best = arrangements[^1];
-        var lowest = (Height: double.PositiveInfinity, IsCrowded: true, Crowding: 1.0);
-        foreach (var arrangement in arrangements)
+        var best = Trial.Untried;
+        foreach (var way in candidates)
         {
-            if (Outcome(arrangement, column) is not { } outcome)
+            if (Try(ways, way, column) is not { } trial)
                 continue;
-            var isBetter = outcome.IsCrowded == lowest.IsCrowded ? outcome.Height < lowest.Height - WorthIt : lowest.IsCrowded;
-            if (isBetter)
-                (best, lowest) = (arrangement, outcome);
+            if (trial.IsCrowded == best.IsCrowded ? trial.Height < best.Height - WorthIt : best.IsCrowded)
+                best = trial;
         }
 
-        best(column, strips);
+        return best;
     }
 
-    private static (double Height, bool IsCrowded, double Crowding)? Outcome(Arrangement arrangement, Column column)
+    private static Trial? Try(Arrangement[] ways, int way, Column column)
     {
-        (double, bool, double)? outcome = null;
+        Trial? trial = null;
         column.Session.Measure(() =>
         {
             var strips = new StripList();
-            if (arrangement(column with { Parent = new StructureElement(Role.Div), Frame = null }, strips))
-                outcome = (Stacking.Stack(strips.Strips).Height, strips.Strips.Any(strip => strip.IsCrowded), strips.Strips.Select(strip => strip.Crowding).DefaultIfEmpty().Max());
+            if (ways[way](column with { Parent = new StructureElement(Role.Div), Frame = null }, strips))
+                trial = new Trial(way, Stacking.Stack(strips.Strips).Height, strips.Strips.Any(strip => strip.IsCrowded), strips.Strips.Select(strip => strip.Crowding).DefaultIfEmpty().Max(), strips);
         });
-        return outcome;
+        return trial;
     }
 
     private static IReadOnlyList<Block> FiguresOf(BesideBlock block) =>
@@ -206,5 +210,17 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         strips.Add(group);
         strips.Space(column.Session.Styles.Spacing.Block);
         return true;
+    }
+
+    /// <summary>How a way came out.</summary>
+    /// <param name="Way">Its number.</param>
+    /// <param name="Height">How high it is, in millimetres.</param>
+    /// <param name="IsCrowded">Whether a figure in it is crowded.</param>
+    /// <param name="Crowding">How much of a figure's lettering found no room, from 0 to 1.</param>
+    /// <param name="Strips">What was laid out.</param>
+    private sealed record Trial(int Way, double Height, bool IsCrowded, double Crowding, StripList? Strips)
+    {
+        /// <summary>The way that always works, if no way was found to.</summary>
+        public static Trial Untried { get; } = new(Below, double.PositiveInfinity, true, 1, null);
     }
 }

@@ -47,7 +47,7 @@ internal static class ColumnWidths
         }
 
         if (leastWidth >= width)
-            return [.. min.Select(least => least * width / leastWidth)];
+            return Cut(min, width);
         return Squeeze(min, max, width);
     }
 
@@ -80,6 +80,21 @@ internal static class ColumnWidths
         }
 
         return widths;
+    }
+
+    // Only the widest columns lose something, so that what is said to have no room is what takes it from the others.
+    private static double[] Cut(double[] min, double width)
+    {
+        var (left, count, most) = (width, min.Length, 0.0);
+        foreach (var least in min.Order())
+        {
+            most = left / count;
+            if (least > most)
+                break;
+            (left, count) = (left - least, count - 1);
+        }
+
+        return [.. min.Select(least => Math.Min(least, most))];
     }
 
     private static void Widen(double[] widths, int first, int span, double wanted)

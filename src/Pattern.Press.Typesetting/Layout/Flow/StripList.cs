@@ -47,6 +47,20 @@ internal sealed class StripList
         _strips.Add(strip);
     }
 
+    /// <summary>Adds the strips of another list, which is not used any more.</summary>
+    public void Adopt(StripList other)
+    {
+        foreach (var strip in other._strips)
+        {
+            Space(strip.Gap);
+            Add(strip);
+        }
+
+        Space(other._gap);
+        _destinations.AddRange(other._destinations);
+        _startsPage |= other._startsPage;
+    }
+
     /// <summary>How far down the last page the strips reach so far, if pages are so high; in millimetres.</summary>
     public double BottomOnPage(double pageHeight)
     {
