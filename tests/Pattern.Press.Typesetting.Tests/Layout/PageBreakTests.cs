@@ -181,6 +181,45 @@ public class PageBreakTests
         Assert.Equal(["r7", "r8", "Note", "n1", "n2"], BookPages.TextOf(kept.Pages[1]));
     }
 
+    [Fact]
+    public void A_heading_and_the_words_below_it_keep_with_the_first_rows_of_the_table_they_introduce()
+    {
+        for (var above = 1; above < 16; above++)
+        {
+            for (var lines = 0; lines <= 3; lines++)
+            {
+                var lead = lines == 0 ? [] : new Block[] { BookPages.Lines(lines, "lead") };
+                var document = BookPages.LayOut(16, Width,
+                    [BookPages.Lines(above, "a"), new HeadingBlock(3, [new TextInline("Head")]), .. lead, Table(9)]);
+                var page = BookPages.TextOf(document.Pages.Single(page => BookPages.TextOf(page).Contains("Head")));
+                Assert.Equal(lines, page.Count(line => line.StartsWith("lead", StringComparison.Ordinal)));
+                Assert.Contains("r2", page);
+            }
+        }
+    }
+
+    [Fact]
+    public void Only_the_last_two_lines_of_a_long_paragraph_go_along_with_the_table_below_it()
+    {
+        var document = BookPages.LayOut(14, Width, BookPages.Lines(12, "a"), Table(9));
+        Assert.Equal(["a11", "a12", "r1"], BookPages.TextOf(document.Pages[1])[..3]);
+    }
+
+    [Fact]
+    public void The_last_words_of_a_step_or_a_list_do_not_go_along_with_a_table_that_follows()
+    {
+        Block[] groups =
+        [
+            new KeepTogetherBlock([BookPages.Lines(12, "a")]),
+            new ListBlock(ListKind.Bulleted, 1, [[BookPages.Lines(12, "a")]]),
+        ];
+        foreach (var group in groups)
+        {
+            var document = BookPages.LayOut(14, Width, group, Table(9));
+            Assert.Equal("r1", BookPages.TextOf(document.Pages[1])[0]);
+        }
+    }
+
     private static TableBlock Table(int rows) =>
         new([ColumnAlignment.Left], [], [.. Enumerable.Range(1, rows).Select(i => new TableRow([new TableCell([new TextInline($"r{i}")])]))]);
 

@@ -12,5 +12,7 @@ internal sealed class KeepTogetherElement : BlockElement<KeepTogetherBlock>
         column.LayOut(block.Content, strips);
         if (column.FigureScale != FigureScale.Divided)
             strips.KeepTogether(first, column.Session.TextHeight);
+        // What is kept together is complete: its last words do not introduce what follows it.
+        strips.EndParagraph(null);
     }
 }

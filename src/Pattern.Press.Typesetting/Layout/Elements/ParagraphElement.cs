@@ -21,6 +21,7 @@ internal sealed class ParagraphElement : BlockElement<ParagraphBlock>
             return;
         strips.Space(gap);
         column.SetText(block.Content, look, column.Parent.Add(Role.P), strips);
+        strips.EndParagraph(column.Parent);
         strips.Space(block.Kind == ParagraphKind.Lead ? gap * 1.6 : gap);
     }
 }

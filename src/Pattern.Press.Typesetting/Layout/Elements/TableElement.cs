@@ -30,6 +30,8 @@ internal sealed class TableElement : BlockElement<TableBlock>
             return;
         var spacing = column.Session.Styles.Spacing;
         var table = column.Parent.Add(Role.Table);
+        // A sentence above a table says what it is about, as a title does.
+        strips.KeepIntroduction(column.Parent);
         strips.Space(spacing.Block);
         var first = strips.Count;
         if (block.Caption.Count > 0)

@@ -1,3 +1,5 @@
+using Pattern.Press.Typesetting.Structure;
+
 namespace Pattern.Press.Typesetting.Layout.Flow;
 
 /// <summary>
@@ -11,6 +13,7 @@ internal sealed class StripList
     private bool _startsPage;
     private int _lastPage;
     private int _firstOpenHeading;
+    private (int End, StructureElement? Parent) _paragraph = (-1, null);
 
     public IReadOnlyList<Strip> Strips => _strips;
 
@@ -56,6 +59,8 @@ internal sealed class StripList
             Add(strip);
         }
 
+        if (other._paragraph.End == other._strips.Count)
+            EndParagraph(other._paragraph.Parent);
         Space(other._gap);
         _destinations.AddRange(other._destinations);
         _startsPage |= other._startsPage;
@@ -82,6 +87,21 @@ internal sealed class StripList
     {
         if (!IsAtPageStart)
             Strengthen(_strips.Count - 1, Keep.Together);
+    }
+
+    /// <summary>Notes that a paragraph ends with the last strip, for what it may introduce.</summary>
+    /// <param name="parent">What holds the paragraph; null if it introduces nothing.</param>
+    public void EndParagraph(StructureElement? parent) => _paragraph = (_strips.Count, parent);
+
+    /// <summary>
+    /// Keeps the end of a paragraph right above with what comes next, which it introduces. A heading above a short paragraph
+    /// goes along, for nothing of it is parted then.
+    /// </summary>
+    /// <param name="parent">What holds that which comes next: a paragraph elsewhere, such as in a list, introduces nothing.</param>
+    public void KeepIntroduction(StructureElement parent)
+    {
+        if (!IsAtPageStart && _paragraph.End == _strips.Count && ReferenceEquals(_paragraph.Parent, parent))
+            Strengthen(_strips.Count - 1, Keep.Firm);
     }
 
     /// <summary>
