@@ -37,6 +37,7 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
             GoesWhere.Over => phrases.Format("alternative.goes_over", values),
             GoesWhere.Around => phrases.Format("alternative.goes_around", values),
             GoesWhere.On => phrases.Format("alternative.goes_on", values),
+            GoesWhere.Beside => phrases.Format("alternative.goes_beside", values),
             _ => phrases.Format("alternative.goes_inside", values),
         };
     }

@@ -268,7 +268,7 @@ internal sealed class DraftSteps(Model model, Item item)
             case GoesWhere.Around:
                 yield return $"Slide {here} around {there}.";
                 break;
-            case GoesWhere.On when part.Opens.Count > 0:
+            case GoesWhere.Beside:
                 if (model.Kit.Assembly.Find(Assembly.Item) is null)
                     yield return $"Lay the {{{{item.name}}}} in {here} and close it.";
                 yield return $"Slide {here} into {there}.";

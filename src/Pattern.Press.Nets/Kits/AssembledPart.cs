@@ -17,6 +17,9 @@ public enum GoesWhere
 
     /// <summary>On top of the other one, resting on its highest face.</summary>
     On,
+
+    /// <summary>On the same ground, a little in front of the other one, as a card before its envelope.</summary>
+    Beside,
 }
 
 /// <summary>How a part stands.</summary>

@@ -10,7 +10,7 @@ internal static class AssemblyReader
     private const int MostEntries = 50;
 
     private static readonly string[] Stances = ["as drawn", "upside down", "on edge"];
-    private static readonly string[] Ways = ["inside", "over", "around", "on"];
+    private static readonly string[] Ways = ["inside", "over", "around", "on", "beside"];
     private static readonly string[] Directions = ["up", "to the right", "to the left", "to the front", "to the back"];
     private static readonly string[] Claims = ["closed", "flat-foldable"];
     private static readonly string[] Holds = ["glue", "tuck"];

@@ -22,7 +22,7 @@ public sealed class OutsideSizeTests
             var (width, depth, height) = ModelProofs.Outside(fit.Model, fit.Item, fit.Stocks.Values);
             Assert.All(new[] { width, depth, height }, size => Assert.InRange(size, 0, 3000));
 
-            // A card lies on its envelope in the assembly and is sent in it.
+            // A card lies beside its envelope in the assembly and is sent in it.
             if (id == "card-and-envelope")
                 continue;
 

@@ -66,6 +66,7 @@ internal static class CutTable
             GoesWhere.Over => "measurements.cuts.over",
             GoesWhere.Around => "measurements.cuts.around",
             GoesWhere.On => "measurements.cuts.on",
+            GoesWhere.Beside => "measurements.cuts.beside",
             _ => "measurements.cuts.inside",
         };
         var other = kit.Parts.FirstOrDefault(part => part.Piece.Id == to)?.Piece.Name ?? context.Source.Item?.Name ?? to;

@@ -6,6 +6,9 @@ namespace Pattern.Press.Nets.Folding;
 /// </summary>
 public sealed class AssembledThing
 {
+    // Between things that stand side by side, in millimetres: they are seen apart, and as belonging together.
+    private const double BesideGap = 15;
+
     /// <summary>How far flaps are folded that are shown open, as a part of their finished angle.</summary>
     private const double FlapOpening = 0.12;
 
@@ -185,12 +188,14 @@ public sealed class AssembledThing
         var own = new PosedPart(part, copy, stands.Pose, null, default);
         var (thick, shift) = (caliper(piece), part.Places[copy]);
         var middle = host is null ? default : MiddleOf(host);
-        var at = new Vector3d(middle.X + shift.Right, middle.Y + shift.Back, 0);
+        var back = part.Goes == GoesWhere.Beside ? host!.Corners.Min(corner => corner.Y) - BesideGap - own.Corners.Max(corner => corner.Y) : middle.Y;
+        var at = new Vector3d(middle.X + shift.Right, back + shift.Back, 0);
         var height = part.Goes switch
         {
             GoesWhere.Inside => Floor(host!, own.Moved(at), placed) + (thick / 2),
             GoesWhere.Over or GoesWhere.On => host!.Top + (thick / 2),
             GoesWhere.Around => ((host!.Top + host.Bottom) / 2) - ((own.Top - own.Bottom) / 2),
+            GoesWhere.Beside => host!.Bottom,
             _ => 0,
         };
 

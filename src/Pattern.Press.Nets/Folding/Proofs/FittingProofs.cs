@@ -14,7 +14,8 @@ internal static class FittingProofs
                 continue;
             foreach (var proof in Rooms(work, part, host))
                 yield return proof;
-            yield return GoesOn(work, part, pieces);
+            if (part.Part.Goes != GoesWhere.Beside)
+                yield return GoesOn(work, part, pieces);
         }
 
         if (pieces.Count > 1)

@@ -21,6 +21,19 @@ public sealed class FinishedDrawingTests
         Assert.InRange(facts.WallAngle, 20, 60);
     }
 
+    [Fact]
+    public void A_card_lies_before_its_envelope_on_the_same_table_closed_and_open()
+    {
+        var (kit, item) = CatalogueKits.Of("card-and-envelope");
+        var thing = new FinishedThing(kit, item);
+        foreach (var parts in new[] { thing.Closed, thing.Open(1) })
+        {
+            var (card, envelope) = (parts.Single(part => part.Part.Part == "card"), parts.Single(part => part.Part.Part == "envelope"));
+            Assert.True(card.Corners.Max(corner => corner.Y) < envelope.Corners.Min(corner => corner.Y));
+            Assert.Equal(envelope.Bottom, card.Bottom, 3 * FinishedThing.Hair);
+        }
+    }
+
     [Theory]
     [InlineData(FinishedShow.Closed, 160, 90)]
     [InlineData(FinishedShow.Open, 70, 200)]
