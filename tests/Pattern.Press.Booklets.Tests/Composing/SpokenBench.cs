@@ -122,7 +122,7 @@ internal sealed partial class SpokenBench(Size sheet, IReadOnlyDictionary<string
             foreach (Match join in Regex.Matches(sentence, @"([A-Z]\d*) through ([A-Z]\d*) to ([A-Z]\d*)"))
                 Scores.Add(Curve(_points[join.Groups[1].Value], _points[join.Groups[2].Value], _points[join.Groups[3].Value]));
         }
-        else if (Regex.Match(sentence, @"^(Cut round the piece|Cut out a hole|Cut):? from ([A-Z]\d*) to (.+)$") is { Success: true } path)
+        else if (Regex.Match(sentence, @"^(Cut round the piece|Cut out a hole|Cut):? from ([A-Z]\d*) (.+)$") is { Success: true } path)
         {
             FollowPath(path.Groups[1].Value, path.Groups[2].Value, path.Groups[3].Value);
         }
@@ -321,7 +321,7 @@ internal sealed partial class SpokenBench(Size sheet, IReadOnlyDictionary<string
     {
         var edges = new List<Edge>();
         var at = _points[from];
-        foreach (Match step in Regex.Matches(steps, @"(?:in an even curve through ([A-Z]\d*) (?:back )?to )?(?:back to )?([A-Z]\d*)(?=,| and |$)"))
+        foreach (Match step in Regex.Matches(steps, @"(?:in an even curve through ([A-Z]\d*) (?:back )?to )?(?:back to |straight to |to )?([A-Z]\d*)(?=,| and |$)"))
         {
             var to = _points[step.Groups[2].Value];
             edges.Add(step.Groups[1].Success ? Curve(at, _points[step.Groups[1].Value], to) : new Edge(at, to));

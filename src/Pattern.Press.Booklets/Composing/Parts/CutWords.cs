@@ -103,8 +103,11 @@ internal sealed class CutWords(PhraseBook phrases, ValueText values, Ruler ruler
             CutPathKind.Hole => "scoring.by_points.hole",
             _ => "scoring.by_points.slit",
         };
-        var steps = path.Steps.Select(step => (step.Through, step.To == path.From) switch
+        // Of straight cuts in succession, the first says “to”, and after a curve that it is straight again.
+        var steps = path.Steps.Select((step, i) => (step.Through, step.To == path.From) switch
         {
+            (null, false) when i == 0 => phrases.Format("scoring.by_points.first", ("to", step.To)),
+            (null, false) when path.Steps[i - 1].Through is not null => phrases.Format("scoring.by_points.straight", ("to", step.To)),
             (null, false) => step.To,
             (null, _) => phrases.Format("scoring.by_points.back", ("to", step.To)),
             (var through, false) => phrases.Format("scoring.by_points.curve", ("through", through), ("to", step.To)),
