@@ -92,7 +92,8 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
     public string Describe(FoldedDrawing drawing, IFigureWords words)
     {
         var facts = drawing.Facts;
-        var piece = phrases.Format("alternative.mats_outside", ("piece", facts.Piece.Name.ToLowerInvariant()));
+        var piece = phrases.Format(
+            "alternative.mats_outside", ("piece", facts.Piece.Name.ToLowerInvariant()), ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)));
         return $"{piece} {AlternativeText.Mats(facts.Mats, words)}";
     }
 

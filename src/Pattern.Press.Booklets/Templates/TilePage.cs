@@ -115,7 +115,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
         painter.DrawWords(board, stays, open, ShowsMostOf);
         painter.DrawGlue(board);
         painter.DrawWaste(board);
-        return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.template", ("piece", piece.Name), ("tile", TileNames.Of(tile)), ("count", Count)))
+        return new FixedContent(Role.Figure, board.Items, job.Words.Say("alternative.template", ("piece", piece.Name), ("size", job.SizeOf(plan.Part)), ("tile", TileNames.Of(tile)), ("count", Count)))
         {
             Box = (frame.Area.Left, frame.Area.Top, frame.Area.Width, frame.Area.Height),
         };
