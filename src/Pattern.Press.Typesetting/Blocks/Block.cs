@@ -146,7 +146,14 @@ public sealed record LiteralBlock(IReadOnlyList<string> Lines) : Block;
 public sealed record RuleBlock : Block;
 
 /// <summary>Blocks that stay on one page together if they fit on one: a step with its figure.</summary>
-public sealed record KeepTogetherBlock(IReadOnlyList<Block> Content) : Block;
+public sealed record KeepTogetherBlock(IReadOnlyList<Block> Content) : Block
+{
+    /// <summary>
+    /// Whether figures in it are made as large as the page then lets them be, because much is read from them. They do not
+    /// give way to groups that follow.
+    /// </summary>
+    public bool HasLargeFigures { get; init; }
+}
 
 /// <summary>
 /// Blocks that fill an equal part of the page, such as its upper or lower half: as high as that, with figures as large as it

@@ -78,7 +78,7 @@ internal sealed class BookPass(LayoutSession session)
             for (var at = 0; at < flow.Blocks.Count; at++)
             {
                 var scale = FigureScale.Usual;
-                if (flow.Blocks[at] is KeepTogetherBlock)
+                if (flow.Blocks[at] is KeepTogetherBlock { HasLargeFigures: false })
                 {
                     if (flow.Blocks[at].KeepsWithPrevious)
                         strips.KeepLast();

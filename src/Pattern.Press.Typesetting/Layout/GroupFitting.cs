@@ -10,6 +10,9 @@ namespace Pattern.Press.Typesetting.Layout;
 /// </summary>
 internal static class GroupFitting
 {
+    /// <summary>Of a page: so little on it looks like a mistake.</summary>
+    public const double EmptyPage = 0.3;
+
     // From best to worst; what each costs is only compared where the number of pages is the same.
     private static readonly (FigureScale Scale, int Cost)[] Scales =
         [(FigureScale.Generous, 0), (FigureScale.Usual, 0), (FigureScale.Tight, 1)];
@@ -17,8 +20,6 @@ internal static class GroupFitting
     // A page more costs more than all the groups on a page being small.
     private const int PageCost = 1000;
 
-    // Of a page: so little on it looks like a mistake.
-    private const double EmptyPage = 0.3;
 
     // Sums of many heights, in millimetres.
     private const double Tolerance = 1e-6;
@@ -34,7 +35,7 @@ internal static class GroupFitting
         var groups = new List<Group>();
         foreach (var block in blocks)
         {
-            if (block is not KeepTogetherBlock kept)
+            if (block is not KeepTogetherBlock { HasLargeFigures: false } kept)
                 return Fit(groups, true, page, column, strips);
             var group = Measure(kept, column);
             // What is higher than a page is divided, and whatever comes after it starts wherever it ends.

@@ -66,6 +66,36 @@ public class StepPagesTests
     }
 
     [Fact]
+    public void A_group_with_a_large_figure_fills_what_is_left_of_the_page_and_is_not_divided_where_it_fits_one()
+    {
+        Gen.Select(Gen.Int[0, 38], Gen.Int[1, 14]).Sample((above, lines) =>
+        {
+            var document = BookPages.LayOut(40, Width, [.. Text(above), Large(lines, 1)]);
+            var page = document.Pages.Single(page => Lines(page, "g").Count > 0 && HasFigure(page));
+            Assert.Equal(lines, Lines(page, "g").Count);
+        }, iter: 40);
+
+        double Drawn(int above) => BookPages.All(BookPages.LayOut(40, Width, [.. Text(above), Large(4, 1)]).Structure)
+            .Single(element => element.Role == Role.Figure).Box!.Value.Height;
+        Assert.True(Drawn(4) > Drawn(14) && Drawn(14) > Drawn(20), $"{Drawn(4)} {Drawn(14)} {Drawn(20)}");
+    }
+
+    [Fact]
+    public void A_group_with_a_large_figure_too_long_for_the_rest_of_a_page_does_not_leave_the_page_all_but_empty()
+    {
+        var document = BookPages.LayOut(40, Width, [.. Text(4), Large(28, 1)]);
+        Assert.True(HasFigure(document.Pages[0]));
+        document = BookPages.LayOut(40, Width, [.. Text(20), Large(26, 1)]);
+        Assert.False(HasFigure(document.Pages[0]));
+        Assert.Equal(26, Lines(document.Pages[1], "g").Count);
+    }
+
+    private static bool HasFigure(Page page) => page.Items.OfType<TaggedItem>().Any(item => item.Element.Role == Role.Figure);
+
+    private static KeepTogetherBlock Large(int lines, double proportion) =>
+        new([new FigureBlock(new SampleDrawing(proportion), "A sheet.", []), BookPages.Lines(lines, "g")]) { HasLargeFigures = true };
+
+    [Fact]
     public void Two_steps_share_the_second_page_where_the_first_holds_only_one_however_its_figures_are_made()
     {
         // Three steps, of which a page holds two: not one on each.

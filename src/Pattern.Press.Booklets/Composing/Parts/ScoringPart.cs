@@ -58,17 +58,19 @@ internal static class ScoringPart
         var figure = new FigureBlock(drawing, AlternativeText.Of(drawing), []);
         if (!schedule.IsByPoints)
             return [new KeepTogetherBlock([Words.Subheading(2, piece.Name), new BesideBlock(text, figure) { FigureFirst = true }])];
-        var points = new List<Block> { PointTable(phrases, values, schedule, alike ? ScoreSchedule.For(other) : null, here) };
+
+        // The letters in the words are found in the drawing and in the table: all of it is seen at once where a page holds
+        // it, and the words and the drawing in any case.
+        var how = new KeepTogetherBlock([Words.Subheading(2, piece.Name), Words.Phrase(phrases, "scoring.by_points.how"), figure, text[0]]);
+        var points = PointTable(phrases, values, schedule, alike ? ScoreSchedule.For(other) : null, here);
+        var blocks = new List<Block> { new KeepTogetherBlock([how, points]) { HasLargeFigures = true } };
         if (!alike)
-            points.Add(PointTable(phrases, values, ScoreSchedule.For(other), null, there));
-        return
-        [
-            new KeepTogetherBlock([Words.Subheading(2, piece.Name), Words.Phrase(phrases, "scoring.by_points.how"), figure]),
-            .. text.Take(1),
-            points[0],
-            .. text.Skip(1),
-            .. points.Skip(1),
-        ];
+        {
+            blocks.AddRange(text.Skip(1));
+            blocks.Add(PointTable(phrases, values, ScoreSchedule.For(other), null, there));
+        }
+
+        return blocks;
     }
 
     /// <summary>Every lettered corner with its place on the sheet.</summary>
