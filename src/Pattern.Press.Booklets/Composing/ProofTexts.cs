@@ -62,6 +62,7 @@ internal sealed class ProofTexts(BookletContext context)
             FoldingProofKind.NotTooLoose => phrases.Format("proofs.not_too_loose", piece, other),
             FoldingProofKind.RoomBesideGussets => phrases.Format("proofs.beside_gussets", piece),
             FoldingProofKind.RoomAroundItem => phrases.Format("proofs.around_item", item),
+            FoldingProofKind.RoomBetweenItems => phrases.Format("proofs.between_items", item),
             FoldingProofKind.RoomAboveItem => phrases.Format("proofs.above_item", item),
             FoldingProofKind.ItemPassesOpening => phrases.Format("proofs.opening", item),
             _ => null,

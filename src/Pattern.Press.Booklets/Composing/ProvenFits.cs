@@ -57,6 +57,7 @@ internal static class ProvenFits
             FoldingProofKind.NotTooLoose => $"It will slide about; the {piece} can be {lacks} shorter and narrower.",
             FoldingProofKind.RoomBesideGussets => $"The walls will give way by that much; make the {piece} {lacks} shorter and narrower if they should not.",
             FoldingProofKind.RoomAroundItem => $"Make the {piece} {twice} longer and wider inside, {leaveOut}",
+            FoldingProofKind.RoomBetweenItems => $"Place them {lacks} farther apart (repeat, in the structure’s file), and make the {piece} larger by as much for each after the first.",
             FoldingProofKind.RoomAboveItem => $"Make the {piece} {lacks} higher, {leaveOut}",
             FoldingProofKind.ItemPassesOpening when Closing(proof, context) is { } panel =>
                 $"If the {panel} is folded open to put it in, say so in the structure’s file: assembly: {{{proof.Piece}: {{opens: [{panel}]}}, item: {{goes: inside {proof.Piece}}}}}.",

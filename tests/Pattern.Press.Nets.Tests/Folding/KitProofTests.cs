@@ -90,6 +90,26 @@ public sealed class KitProofTests
         Assert.Equal(1 - proof.Found, proof.Lacks, 9);
     }
 
+    [Theory]
+    [InlineData(false, 22, 0, 2, true)]
+    [InlineData(false, 21, 0, 1, true)]
+    [InlineData(false, 20.6, 0, 0.6, false)]
+    [InlineData(false, 15, 15, -5, false)]
+    [InlineData(false, 23, 24, 5, true)]
+    [InlineData(true, 15, 15, 1.2132, true)]
+    [InlineData(true, 14, 14, -0.201, false)]
+    public void Several_items_have_their_ease_between_them(bool isRound, double right, double back, double room, bool holds)
+    {
+        var kit = Box();
+        var parts = kit.Assembly.Parts.Select(part => part.Part == Assembly.Item
+            ? part with { Places = [new PlaceShift(-right / 2, -back / 2, 0), new PlaceShift(right / 2, back / 2, 0)] }
+            : part);
+        var proof = Find(Prove(kit with { Assembly = new Assembly([.. parts], kit.Assembly.Seams) }, new ItemBody(isRound, 20, 20, 20), 1), FoldingProofKind.RoomBetweenItems);
+        Assert.Equal(room, proof.Found, 0.0001);
+        Assert.Equal(holds, proof.Holds);
+        Assert.Equal(holds ? 0 : 1 - room, proof.Lacks, 0.0001);
+    }
+
     [Fact]
     public void The_room_above_an_item_ends_at_the_lids_own_card()
     {

@@ -60,6 +60,9 @@ public enum FoldingProofKind
     /// <summary>The item has its ease on every side.</summary>
     RoomAroundItem,
 
+    /// <summary>Several items in one piece have their ease between them.</summary>
+    RoomBetweenItems,
+
     /// <summary>The item does not touch what is above it.</summary>
     RoomAboveItem,
 
@@ -102,7 +105,7 @@ public sealed record FoldingProof(
     /// <summary>Whether the limit is the least there must be, not the most.</summary>
     public bool LimitIsLeast => Kind is FoldingProofKind.ItemGoesIn or FoldingProofKind.ItemIsNotTooTall or FoldingProofKind.GlueHasRoom
         or FoldingProofKind.Clearance or FoldingProofKind.RoomBesideGussets or FoldingProofKind.RoomAroundItem
-        or FoldingProofKind.RoomAboveItem or FoldingProofKind.ItemPassesOpening or FoldingProofKind.Encloses;
+        or FoldingProofKind.RoomBetweenItems or FoldingProofKind.RoomAboveItem or FoldingProofKind.ItemPassesOpening or FoldingProofKind.Encloses;
 
     /// <summary>By how much it misses its limit; 0 when it holds.</summary>
     public double Lacks => Holds ? 0 : LimitIsLeast ? Limit - Found : Found - Limit;

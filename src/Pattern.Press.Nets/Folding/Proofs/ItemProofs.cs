@@ -14,6 +14,8 @@ internal static class ItemProofs
         var beside = pieces.Where(part => !AssembledThing.Covers(part.Part)).ToList();
         var isFlat = host.Pose!.Panels.All(panel => Math.Abs(panel.Facing.Z) > 0.99);
         var ease = work.Kit.Ease;
+        if (Between(items) is { } gap)
+            yield return new(FoldingProofKind.RoomBetweenItems, host.Part.Part, gap, ease, gap >= ease - KitProofs.Working.Rounding, []) { Other = Assembly.Item };
         if (isFlat)
         {
             var card = work.Caliper(host) / 2;
@@ -40,6 +42,26 @@ internal static class ItemProofs
             var holds = room.Room >= least - KitProofs.Working.Rounding;
             return new(kind, host.Part.Part, room.Room, least, holds, [room.Panel]) { Other = Assembly.Item };
         }
+    }
+
+    // The least distance of two items; seen from above, things that are round as they stand are discs and all others oblongs.
+    private static double? Between(List<PosedPart> items)
+    {
+        double? least = null;
+        for (var i = 0; i < items.Count; i++)
+        {
+            for (var j = i + 1; j < items.Count; j++)
+            {
+                var (one, other, apart) = (items[i].Item!, items[j].Item!, items[j].Foot - items[i].Foot);
+                var (right, back) = (Math.Abs(apart.X) - ((one.Width + other.Width) / 2), Math.Abs(apart.Y) - ((one.Depth + other.Depth) / 2));
+                var gap = one.IsRound && !items[i].Part.IsTipped
+                    ? Math.Sqrt((apart.X * apart.X) + (apart.Y * apart.Y)) - ((one.Width + other.Width) / 2)
+                    : right > 0 && back > 0 ? Math.Sqrt((right * right) + (back * back)) : Math.Max(right, back);
+                least = Math.Min(least ?? gap, gap);
+            }
+        }
+
+        return least;
     }
 
     // The best that can be had with the gussets laid one way or another.
