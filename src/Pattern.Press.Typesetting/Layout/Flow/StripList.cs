@@ -95,13 +95,14 @@ internal sealed class StripList
 
     /// <summary>
     /// Keeps the end of a paragraph right above with what comes next, which it introduces. A heading above a short paragraph
-    /// goes along, for nothing of it is parted then.
+    /// goes along, for nothing of it is parted then. Where a page is too low for all that, it ends here rather than where a row
+    /// or a line would stand alone.
     /// </summary>
     /// <param name="parent">What holds that which comes next: a paragraph elsewhere, such as in a list, introduces nothing.</param>
     public void KeepIntroduction(StructureElement parent)
     {
         if (!IsAtPageStart && _paragraph.End == _strips.Count && ReferenceEquals(_paragraph.Parent, parent))
-            Strengthen(_strips.Count - 1, Keep.Firm);
+            Strengthen(_strips.Count - 1, Keep.Together);
     }
 
     /// <summary>
