@@ -45,8 +45,9 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
 
     private void DrawEdge(Board board, Edge edge, Stroke stroke)
     {
-        foreach (var seen in Stretches.Within(new Edge(placing.Put(edge.From), placing.Put(edge.To), edge.Bulge), _seen))
+        foreach (var found in Stretches.Within(new Edge(placing.Put(edge.From), placing.Put(edge.To), edge.Bulge), _seen))
         {
+            var seen = new Edge(Inside(found.From), Inside(found.To), found.Bulge);
             board.Mark(Stretches.Path(seen), stroke);
             var points = Shape.Line(seen);
             for (var i = 1; i < points.Count; i++)
@@ -109,9 +110,12 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
         foreach (var side in SheetSides())
         {
             if (side.Within(_seen) is { Length: > 1e-6 } seen)
-                board.Line(seen, DrawingStrokes.Sheet(styles.Lines));
+                board.Line(new Segment(Inside(seen.From), Inside(seen.To)), DrawingStrokes.Sheet(styles.Lines));
         }
     }
+
+    // What was found a hair outside is drawn on the page's very edge.
+    private Point Inside(Point point) => new(Math.Clamp(point.X, shows.Left, shows.Right), Math.Clamp(point.Y, shows.Top, shows.Bottom));
 
     /// <summary>Hatching where glue goes.</summary>
     public void DrawGlue(Board board)

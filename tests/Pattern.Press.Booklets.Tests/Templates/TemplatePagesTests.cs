@@ -222,10 +222,6 @@ public class TemplatePagesTests
         });
     }
 
-    // A window shows a hair more than itself, 0.00001 mm, so that a line along its edge is seen: less than the last decimal of
-    // a file, 0.00004 mm.
-    private const double Hair = 2e-5;
-
     private static void AssertPrintable(FixedPart part, double margin)
     {
         foreach (var page in part.Pages)
@@ -233,15 +229,15 @@ public class TemplatePagesTests
             var reading = new Reading(page.Contents.SelectMany(content => content.Items));
             foreach (var point in reading.Paths.SelectMany(path => path.Points))
             {
-                Assert.InRange(point.X, margin - Hair, page.Width - margin + Hair);
-                Assert.InRange(point.Y, margin - Hair, page.Height - margin + Hair);
+                Assert.InRange(point.X, margin - 1e-6, page.Width - margin + 1e-6);
+                Assert.InRange(point.Y, margin - 1e-6, page.Height - margin + 1e-6);
             }
 
             foreach (var text in reading.Texts)
             {
-                Assert.InRange(text.Left, margin - Hair, page.Width - margin + Hair);
-                Assert.InRange(text.Right, margin - Hair, page.Width - margin + Hair);
-                Assert.InRange(text.Bottom, margin - Hair, page.Height - margin + Hair);
+                Assert.InRange(text.Left, margin - 1e-6, page.Width - margin + 1e-6);
+                Assert.InRange(text.Right, margin - 1e-6, page.Width - margin + 1e-6);
+                Assert.InRange(text.Bottom, margin - 1e-6, page.Height - margin + 1e-6);
             }
         }
     }
