@@ -13,8 +13,9 @@ internal sealed class Shape
     {
         Corners = corners;
         var box = new Box(double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
-        foreach (var corner in corners)
+        for (var i = 0; i < corners.Count; i++)
         {
+            var corner = corners[i];
             box = new Box(
                 Math.Min(box.Left, corner.X), Math.Min(box.Top, corner.Y), Math.Max(box.Right, corner.X), Math.Max(box.Bottom, corner.Y));
         }

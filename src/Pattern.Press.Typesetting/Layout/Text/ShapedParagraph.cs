@@ -106,7 +106,7 @@ internal sealed class ShapedParagraph
         var measure = MeasureOf(width, justified);
         var ends = Ends(width, justified);
         var lines = new SetLine[ends.Count];
-        var composer = new LineComposer();
+        var composer = LineComposer.ForParagraph();
         var start = 0;
         for (var i = 0; i < ends.Count; i++)
         {
