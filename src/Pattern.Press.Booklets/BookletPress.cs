@@ -73,10 +73,11 @@ public sealed class BookletPress(Resources resources)
     {
         progress?.Report("laying out");
         var books = Composer.Compose(context, problems);
+        var words = new BookWords(books.Count == 0 ? "" : books[0].Book.Language);
         var made = AtOnce.Select(books, book =>
         {
             var misfits = new List<LayoutProblem>();
-            var document = BookLayout.LayOut(book.Book, book.Styles, misfits);
+            var document = BookLayout.LayOut(book.Book, book.Styles, misfits, words);
             var templates = book.Book.Parts.OfType<FixedPart>().Where(part => part.LabelPrefix is not null).Sum(part => part.Pages.Count);
             var pages = context.Options.Grey ? GreyPages.Of(document) : document;
             return (Booklet: new LaidOutBooklet(context.Source.Name, book.Paper, pages, templates, book.Styles), Misfits: misfits);
