@@ -267,7 +267,12 @@ internal sealed class Fitter
             return;
         _outside.Add(parameter.Name);
         var place = given ? found!.Place : _blame.Of(limit, parameter.DefaultFormula);
-        Fail(place, $"“{parameter.Name}” {(given ? "is" : "comes out at")} {Words(value, Rounding.Nearest)}, but {words} here.", parameter.Limits);
+        Fail(place, $"“{parameter.Name}” {(given ? "is" : "comes out at")} {Words(value, Rounding.Nearest)}, but {words} here.", Advice());
+
+        string Advice() =>
+            parameter.Limits.Length > 0 ? parameter.Limits
+            : given ? "Write a size within that, or leave it out so that it follows from the rest."
+            : "Change what it follows from, the item or the card, or set it yourself under “sizes”.";
     }
 
     private List<FitCheck> Checks()
