@@ -17,7 +17,7 @@ public sealed class CommandLineTests
         var (code, output, errors) = Run("--help");
         Assert.Equal(0, code);
         Assert.Equal("", errors);
-        foreach (var command in new[] { "build", "check", "preview", "structures" })
+        foreach (var command in new[] { "build", "check", "draft", "preview", "structures" })
         {
             var line = Assert.Single(output.Split('\n'), line => line.TrimStart().StartsWith(command + " ", StringComparison.Ordinal));
             Assert.Matches(@"[A-Z].*\.\s*$", line);
@@ -28,6 +28,7 @@ public sealed class CommandLineTests
     [InlineData("build", "FOLDER", "--paper", "330x483mm", "--printer-margin", "--lap", "--only", "templates", "--copies", "--grey", "--force", "--out", "--theme", "--svg")]
     [InlineData("check", "FOLDER", "--paper", "--printer-margin", "--lap", "--force")]
     [InlineData("preview", "FOLDER", "--page", "--width", "--paper", "--theme", "--out")]
+    [InlineData("draft", "STRUCTURE", "--item", "--name", "--into", "--size", "--stock", "--paper")]
     [InlineData("structures", "ID", "--pdf", "--paper", "--theme")]
     public void Help_of_a_command_names_what_it_takes(string command, params string[] takes)
     {

@@ -80,20 +80,27 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
         "alternative.gluing", ("piece", drawing.Piece.Name.ToLowerInvariant()), ("glued", phrases.Join(drawing.Kinds)), ("target", phrases.Join(drawing.Targets)));
 
     /// <summary>
-    /// A piece that has all its mats on the outside, as it is when they go on: folded, its outside up; null for any other.
+    /// A piece that has all its mats on the outside, its outside up; null for any other. One that holds them like a box or a lid
+    /// is folded, so that it is seen what goes where; one with mats in the shapes of its faces lies flat, as it is when they go
+    /// on, because folded it would hide many of them.
     /// </summary>
     public FoldedDrawing? WithOutsideMats(Piece piece)
     {
         var mats = MatPlacing.On(piece, kit.Parts);
-        return mats.Count > 0 && mats.All(mat => mat.Side == SheetSide.Away) ? new FoldedDrawing(piece, upsideDown: true, mats: mats, turned: true) : null;
+        if (mats.Count == 0 || mats.Any(mat => mat.Side != SheetSide.Away))
+            return null;
+        var opening = mats.Any(mat => mat.Part.Inset is not null) ? 0 : 1;
+        return new FoldedDrawing(piece, opening, upsideDown: true, mats: mats, turned: true);
     }
 
     /// <summary>What the drawing of a piece with its mats on the outside shows.</summary>
     public string Describe(FoldedDrawing drawing, IFigureWords words)
     {
         var facts = drawing.Facts;
-        var piece = phrases.Format(
-            "alternative.mats_outside", ("piece", facts.Piece.Name.ToLowerInvariant()), ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)));
+        var (name, width, depth) = (facts.Piece.Name.ToLowerInvariant(), Text(facts.Width), Text(facts.Depth));
+        var piece = facts.Opening == 0
+            ? phrases.Format("alternative.mats_flat", ("piece", name), ("width", width), ("depth", depth))
+            : phrases.Format("alternative.mats_outside", ("piece", name), ("width", width), ("depth", depth), ("height", Text(facts.Height)));
         return $"{piece} {AlternativeText.Mats(facts.Mats, words)}";
     }
 

@@ -14,7 +14,11 @@ namespace Pattern.Press.Booklets.Drafting;
 /// <param name="Item">What goes inside.</param>
 /// <param name="Papers">The papers it is printed on, by their ids.</param>
 /// <param name="Stock">The first stock in a maker's words, with its weight and its sheet if they are said; null for a usual one.</param>
-public sealed record DraftRequest(Structure Structure, string StructureWord, Item Item, IReadOnlyList<string> Papers, string? Stock);
+public sealed record DraftRequest(Structure Structure, string StructureWord, Item Item, IReadOnlyList<string> Papers, string? Stock)
+{
+    /// <summary>What the maker sets about the structure, each as it stands in a booklet: <c>sides: 8</c>.</summary>
+    public IReadOnlyList<string> Sizes { get; init; } = [];
+}
 
 /// <summary>
 /// Writes the first version of a booklet: a folder that builds at once, with every step in plain words, and values and
@@ -31,13 +35,15 @@ public static class Draft
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(problems);
         var stocks = DraftStocks.For(request.Structure, request.Stock, problems);
+        if (Given(request, problems) is not { } given)
+            return null;
         var model = request.Structure.Fit(
             new FitRequest
             {
                 Ruler = Ruler.WholeMillimetres,
                 Item = request.Item,
                 ItemPlace = new Place("--item"),
-                Given = new Dictionary<string, GivenValue>(),
+                Given = given,
                 Stocks = stocks.ToDictionary(stock => stock.Id, stock => stock.AsStock(), StringComparer.Ordinal),
             },
             problems);
@@ -49,6 +55,33 @@ public static class Draft
         files.AddRange(new DraftSteps(model, request.Item).Write());
         return files;
     }
+
+    // Read as the lines of a booklet are, from an option that has no lines.
+    private static SortedDictionary<string, GivenValue>? Given(DraftRequest request, Problems problems)
+    {
+        var given = new SortedDictionary<string, GivenValue>(StringComparer.Ordinal);
+        foreach (var size in request.Sizes)
+        {
+            var place = new Place("--size");
+            if (!size.Contains(':', StringComparison.Ordinal))
+            {
+                problems.Error(place, $"“{size}” does not say what to set.", "Write its name, a colon and its value, such as --size \"sides: 8\".");
+                continue;
+            }
+
+            foreach (var (name, _, value) in YamlSource.Read(Spaced(size), place.File, problems)?.Entries ?? [])
+            {
+                if (request.Structure.ReadGiven(name, place, value, problems) is { } read)
+                    given[name] = read with { Place = place };
+            }
+        }
+
+        return problems.HasErrors ? null : given;
+    }
+
+    private static string Spaced(string size) => size.IndexOf(':', StringComparison.Ordinal) is var colon
+        ? $"{size[..colon].Trim()}: {size[(colon + 1)..].Trim()}"
+        : size;
 
     private static string FrontPage(DraftRequest request, Model model, IReadOnlyList<DraftStock> stocks)
     {
@@ -67,7 +100,12 @@ public static class Draft
         text.Append(item.Shape == ItemShape.Round
             ? $"  round: {Words(item.Width)}\n"
             : $"  width: {Words(item.Width)}\n  depth: {Words(item.Depth)}\n");
-        text.Append(CultureInfo.InvariantCulture, $"  height: {Words(item.Height)}\nstructure: {request.StructureWord}\nstocks:\n");
+        text.Append(CultureInfo.InvariantCulture, $"  height: {Words(item.Height)}\nstructure: {request.StructureWord}\n");
+        if (request.Sizes.Count > 0)
+            text.Append("sizes:\n");
+        foreach (var size in request.Sizes)
+            text.Append(CultureInfo.InvariantCulture, $"  {Spaced(size)}\n");
+        text.Append("stocks:\n");
         foreach (var stock in stocks)
             text.Append(stock.Written);
         text.Append(CultureInfo.InvariantCulture, $"papers: [{string.Join(", ", request.Papers)}]\n");

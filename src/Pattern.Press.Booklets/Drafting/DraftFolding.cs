@@ -42,7 +42,7 @@ internal sealed class DraftFolding
         if (Piece.Folds.Count > 0)
             yield return $"Crease every score first, with the bone folder, and open it again: {Listed(Piece.Folds.GroupBy(fold => fold.Direction).Select(group => group.Key == FoldDirection.Valley ? "valley folds towards you" : "mountain folds away from you"))}.";
         if (Bends && Piece.Folds.Count == 0)
-            yield return "Draw the card over the edge of the table, with its inside up, until it curls by itself.";
+            yield return "Draw the card over the edge of the table a few times, its inside down on the edge, until it curls by itself.";
         var late = Late();
         var corners = Corners(late);
         if (corners is { } raised)

@@ -150,25 +150,45 @@ internal sealed class DraftSteps(Model model, Item item)
         var mats = model.Kit.Parts.Where(part => part.Kind == PartKind.Mat).ToList();
         if (mats.Count == 0)
             return;
-        var text = new StringBuilder("The mats are the panels of paper that go on the faces. Cut them to the sizes in the table “What to cut”, and glue them on while\neverything is still flat.\n\n");
+        // Those that are no rectangles are cut round a template.
+        var traced = mats.Count(mat => mat.Piece.Waste.Count > 0);
+        var isOne = mats.Sum(mat => mat.Quantity) == 1;
+        var (it, its, goes) = isOne ? ("it", "its full-size template", "it goes") : ("them", "their full-size templates", "they go");
+        var text = new StringBuilder(isOne ? "The mat is a panel of paper that goes on a face. " : "The mats are the panels of paper that go on the faces. ");
+        text.Append(traced == mats.Count
+            ? $"Trace {it} from {its}, cut {it} out,\nand glue {it} on while everything is still flat.\n\n"
+            : $"Cut {it} to the {(isOne ? "size" : "sizes")} in the table “What to cut”, and glue {it} on while\neverything is still flat.\n\n");
         foreach (var mat in mats)
         {
             var many = mat.Quantity > 1 ? $"{{{{{mat.Piece.Id}.quantity}}}} of “{mat.Piece.Name}”" : $"“{mat.Piece.Name}”";
             text.Append(CultureInfo.InvariantCulture, $"- {many}: for {mat.For}.\n");
         }
 
-        if (mats.Exists(mat => mat.Piece.Waste.Count > 0))
+        if (traced > 0 && traced < mats.Count)
             text.Append("\nThose that are no rectangles are traced from their full-size templates.\n");
         text.Append("\nGlue from the middle outwards and leave the same border of card on all sides.");
-        text.Append(mats.Exists(mat => mat.Side == SheetSide.Away) && mats.Exists(mat => mat.Side == SheetSide.Facing)
-            ? " Turn the card over for the mats that go on the outside.\n"
-            : "\n");
+        if (mats.Exists(mat => mat.Side == SheetSide.Away))
+        {
+            text.Append(mats.Exists(mat => mat.Side == SheetSide.Facing)
+                ? " Turn the card over for the mats that go on the outside."
+                : $" Turn the card over first: {goes} on the outside.");
+        }
+
+        text.Append('\n');
+        if (mats.Exists(IsRolled))
+            text.Append("\nGo on while the glue still gives: card and mat are rolled together next, and have to take the curve as one.\n");
         var first = mats.First(mat => mat.Goes is not null).Goes!;
-        foreach (var goes in mats.Select(mat => mat.Goes).OfType<string>().Distinct().Where(goes => goes != first))
-            text.Append(Figure(goes, "mats"));
-        Step("Cut the mats and glue them on", first, "mats", 20, ["steel ruler", "craft knife", "cutting mat", "glue"], text.ToString(),
+        foreach (var other in mats.Select(mat => mat.Goes).OfType<string>().Distinct().Where(piece => piece != first))
+            text.Append(Figure(other, "mats"));
+        // Two minutes for each, in quarters of an hour beyond the usual time (common practice, no source).
+        var minutes = Math.Max(20, (int)Math.Ceiling(mats.Sum(mat => mat.Quantity) * 2 / 15.0) * 15);
+        Step(isOne ? "Cut the mat and glue it on" : "Cut the mats and glue them on", first, "mats", minutes, ["steel ruler", "craft knife", "cutting mat", "glue"], text.ToString(),
             "Keep the steel ruler between the blade and your fingers, and cut away from the hand that holds the paper.");
     }
+
+    // Whether it goes on a panel that goes round something; one that only bows bends by itself.
+    private bool IsRolled(Part mat) => Pieces.FirstOrDefault(part => part.Piece.Id == mat.Goes)?.Piece.Panels
+        .Any(panel => mat.On?.Contains(panel.Kind, StringComparer.OrdinalIgnoreCase) == true && panel.Bend is { } bend && Math.Abs(bend.Turn) > 180) == true;
 
     private void Fold(Part part)
     {

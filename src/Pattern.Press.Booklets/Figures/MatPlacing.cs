@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using Pattern.Press.Booklets.Figures.Drafting;
 using Pattern.Press.Nets;
+using Pattern.Press.Nets.Building;
 
 namespace Pattern.Press.Booklets.Figures;
 
@@ -22,6 +23,9 @@ public sealed record PlacedMat(Part Part, Panel Panel, IReadOnlyList<Point> Corn
 public static class MatPlacing
 {
     private const double Close = 1e-4;
+
+    // How far straight lines may stray from an arc of a mat, in millimetres.
+    private const double Flatness = 0.02;
 
     // Every drawing of a piece asks for its mats.
     private static readonly ConditionalWeakTable<IReadOnlyList<Part>, ConcurrentDictionary<Piece, IReadOnlyList<PlacedMat>>> Known = [];
@@ -67,6 +71,8 @@ public static class MatPlacing
 
         if (!kinds.Contains(panel.Kind, StringComparer.OrdinalIgnoreCase))
             return null;
+        if (part.Inset is { } border)
+            return Inset(part, panel, piece, border);
 
         // A mat's width runs along the fold that its panel hangs from: a mat for a wall that lies sideways is turned. Walls in a
         // row hang on one another by their sides, though; what goes on them evenly, or at all, only upright is not turned.
@@ -74,6 +80,17 @@ public static class MatPlacing
         var along = Lay(part, panel, sideways ? [1, 3] : [0, 2]);
         var across = Lay(part, panel, sideways ? [0, 2] : [1, 3]);
         return along is null || (along.Value.Even >= Close && across is { Even: < Close }) ? across?.Mat : along.Value.Mat;
+    }
+
+    // The face's own shape, less its border.
+    private static PlacedMat? Inset(Part part, Panel panel, Piece piece, double border)
+    {
+        if (InsetMat.On(piece, panel, part.Side, border) is not { } shape)
+            return null;
+        var seen = part.Side == SheetSide.Away ? shape.MirroredAt(0) : shape;
+        return Nets.Inset.IsSameShape(part.Piece.Outline, seen)
+            ? new PlacedMat(part, panel, shape.Flattened(Flatness))
+            : null;
     }
 
     private static bool HangsSideways(Panel panel, Piece piece)

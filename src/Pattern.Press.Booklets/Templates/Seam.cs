@@ -33,6 +33,8 @@ internal sealed record Seam(Tile First, Tile Second, bool Upright, Segment Line,
 
     // Room for half a cross and its letter.
     private const double Inset = 5.5;
+    // The least distance of two marks: their circles stand clear of each other.
+    private const double Apart = 6;
     private const double LongSeam = 150;
 
     public static IReadOnlyList<Seam> Of(TilePlan plan, IReadOnlyList<Segment> drawing)
@@ -74,6 +76,15 @@ internal sealed record Seam(Tile First, Tile Second, bool Upright, Segment Line,
         var to = line.Length - Inset - (after ? plan.Lap : 0);
         if (to < from)
             (from, to) = (line.Length * 0.25, line.Length * 0.75);
+
+        // Across a narrow strip the two circles would lie over each other; they reach a little beyond it.
+        if (to - from < Apart)
+        {
+            yield return line.At(((line.Length - Apart) / 2) / line.Length);
+            yield return line.At(((line.Length + Apart) / 2) / line.Length);
+            yield break;
+        }
+
         var taken = new List<double>();
         foreach (var wanted in line.Length > LongSeam ? new[] { 0.08, 0.5, 0.92 } : [0.12, 0.88])
         {

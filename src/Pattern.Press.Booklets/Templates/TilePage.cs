@@ -14,6 +14,9 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
 {
     private const double MapWidth = 34;
 
+    // Marks nearer to each other than this could share a letter at first sight.
+    private const double CloseMarks = 9;
+
     // Where there is no room for letters of the usual size.
     private const double SmallLetter = 7;
 
@@ -168,15 +171,18 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
     private void WriteLetters(Board board, Seam seam, double x, double y, Box shows)
     {
         var side = seam.First == tile ? -1 : 1;
+        var close = seam.Marks.Count == 2 && seam.Marks[0].At.DistanceTo(seam.Marks[1].At) < CloseMarks;
         foreach (var mark in seam.Marks)
         {
+            // Of two marks close to each other each has its letter on its far side.
+            var outwards = close && mark == seam.Marks[1] ? -1 : 1;
             var centre = mark.At + new Point(x, y);
             (Label Label, Point At, bool Free)[] places =
             [
                 .. from size in new[] { Math.Max(8, job.Styles.Scale.Drawing + 1), SmallLetter }
                    let label = new Label([mark.Letter], job.Styles.Text.Bold, size, job.Styles.Language)
                    from place in LetterPlaces
-                   let at = centre + (seam.Upright ? new Point(side * place.Away, place.Along) : new Point(place.Along, side * place.Away))
+                   let at = centre + (seam.Upright ? new Point(side * place.Away, outwards * place.Along) : new Point(outwards * place.Along, side * place.Away))
                    let box = label.BoxAt(at.X, at.Y).Grown(0.2)
                    select (label, at, shows.Holds(box) && board.Room.IsFree(box)),
             ];

@@ -17,9 +17,10 @@ internal static class DraftCommand
         var item = new Option<string>("--item") { Description = "What goes inside, such as \"60 mm round x 80 mm\", \"80 x 50 x 30 mm\" or \"soap: 80 x 50 x 30 mm\".", HelpName = "SIZES", Required = true };
         var name = new Option<string>("--name") { Description = "The name of the booklet’s folder.", HelpName = "NAME", Required = true };
         var into = new Option<string>("--into") { Description = "The folder that the booklet’s folder is written into; the current one if left out.", HelpName = "DIR", DefaultValueFactory = _ => "." };
+        var size = new Option<string[]>("--size") { Description = "Something to set about the structure, such as \"sides: 8\" or \"mats: yes\"; may be given several times.", HelpName = "NAME: VALUE" };
         var stock = new Option<string?>("--stock") { Description = "The card, such as \"moss-green card, 250 g/m2, 305 x 305 mm\".", HelpName = "WORDS" };
         var paper = PrintOptions.Paper();
-        var command = new Command("draft", "Writes the first version of a booklet: every step in plain words, with values and figures in place.") { structure, item, name, into, stock, paper };
+        var command = new Command("draft", "Writes the first version of a booklet: every step in plain words, with values and figures in place.") { structure, item, name, into, size, stock, paper };
         command.SetAction(parsed =>
         {
             if (!DraftItem.TryRead(parsed.GetValue(item)!, out var thing, out var wrong))
@@ -43,12 +44,12 @@ internal static class DraftCommand
             }
 
             var papers = parsed.GetValue(paper) is { Length: > 0 } chosen ? chosen.Select(one => one.Id).ToList() : ["a4", "letter"];
-            return Write(parsed.GetValue(structure)!, folder, thing!, papers, parsed.GetValue(stock), output, errors);
+            return Write(parsed.GetValue(structure)!, folder, found => new DraftRequest(found.Structure, found.Word, thing!, papers, parsed.GetValue(stock)) { Sizes = parsed.GetValue(size) ?? [] }, output, errors);
         });
         return command;
     }
 
-    private static int Write(string word, string folder, Structures.Fitting.Item item, List<string> papers, string? stock, TextWriter output, TextWriter errors)
+    private static int Write(string word, string folder, Func<(Structure Structure, string Word), DraftRequest> request, TextWriter output, TextWriter errors)
     {
         var problems = new Problems();
         var ofMaker = word.EndsWith(".yaml", StringComparison.Ordinal);
@@ -56,7 +57,7 @@ internal static class DraftCommand
             ? Catalogue.ReadFile(word, problems)
             : Catalogue.Open(Resources.OfProgram.StructuresFolder, problems).Find(word, new Place("STRUCTURE"), problems);
         var named = ofMaker ? $"./{Path.GetFileName(word)}" : word;
-        var files = found is null ? null : Draft.Write(new DraftRequest(found, named, item, papers, stock), problems);
+        var files = found is null ? null : Draft.Write(request((found, named)), problems);
         ProblemReport.Write(problems.All, errors);
         if (files is null)
             return found is null && !ofMaker ? ExitCode.WrongUsage : ExitCode.ContentHasProblems;

@@ -16,7 +16,7 @@ public static class Mats
     public static Piece Rectangle(string id, string name, Size size)
     {
         RefuseFlat(id, size);
-        return Mat(id, name, size, Outline.Rectangle(0, 0, size.Width.Millimetres, size.Height.Millimetres));
+        return Of(id, name, size, Outline.Rectangle(0, 0, size.Width.Millimetres, size.Height.Millimetres));
     }
 
     /// <summary>
@@ -39,7 +39,7 @@ public static class Mats
 
         var (length, width) = (size.Width.Millimetres, size.Height.Millimetres);
         var left = Outline.Through(new(width, 0), new(length, 0), new(length, width), new(0, width));
-        return Mat(id, name, size, hand == Hand.Left ? left : LineWork.Tidied(left.MirroredAt(length / 2).Edges));
+        return Of(id, name, size, hand == Hand.Left ? left : LineWork.Tidied(left.MirroredAt(length / 2).Edges));
     }
 
     /// <summary>A mat with two level sides, the longer at the bottom, and its other two sides leaning alike.</summary>
@@ -54,7 +54,7 @@ public static class Mats
         if (top <= Length.Zero || top > size.Width)
             throw new NetException(id, ["The mat’s shorter side has to be longer than nothing and no longer than its width."]);
         var (width, height, lean) = (size.Width.Millimetres, size.Height.Millimetres, (size.Width - top).Millimetres / 2);
-        return Mat(id, name, size, LineWork.Tidied(Outline.Through(new(lean, 0), new(width - lean, 0), new(width, height), new(0, height)).Edges));
+        return Of(id, name, size, LineWork.Tidied(Outline.Through(new(lean, 0), new(width - lean, 0), new(width, height), new(0, height)).Edges));
     }
 
     /// <summary>A regular polygon, one side level at the bottom.</summary>
@@ -71,7 +71,7 @@ public static class Mats
         RefuseFlat(id, new Size(side, side));
         var outline = Polygons.Regular((int)sides, side.Millimetres);
         var bounds = outline.Bounds;
-        return Mat(
+        return Of(
             id,
             name,
             new Size(Up(bounds.Width), Up(bounds.Height)),
@@ -80,7 +80,8 @@ public static class Mats
         Length Up(double extent) => ruler.Round(Length.FromMillimetres(extent), Rounding.Up);
     }
 
-    private static Piece Mat(string id, string name, Size size, Outline outline) => new PieceAssembly
+    /// <summary>A mat of an outline on its sheet.</summary>
+    internal static Piece Of(string id, string name, Size size, Outline outline) => new PieceAssembly
     {
         Id = id,
         Name = name,

@@ -44,4 +44,8 @@ public sealed record Part(
     Hand Hand = Hand.Either,
     string? Goes = null,
     IReadOnlyList<string>? On = null,
-    SheetSide Side = SheetSide.Facing);
+    SheetSide Side = SheetSide.Facing)
+{
+    /// <summary>For a mat in the shape of its face, how far inside that its edge lies, in millimetres; else null.</summary>
+    public double? Inset { get; init; }
+}

@@ -99,13 +99,19 @@ public static class MeasurementTable
         return a.Panels
             .Where(panel => panel.Role == PanelRole.Panel)
             .OrderBy(panel => panel.Name == a.Root ? 0 : 1)
-            .GroupBy(panel => (panel.Kind, Metric: PanelSize.Of(a, panel), Imperial: PanelSize.Of(b, b.Panel(panel.Name))))
+            .Select(panel => (panel.Kind, Metric: PanelSize.Of(a, panel), Imperial: PanelSize.Of(b, b.Panel(panel.Name))))
+            .GroupBy(panel => (panel.Kind, Alike(panel.Metric), Alike(panel.Imperial)))
             .Select(group => new MeasurementRow(
                 metric,
                 MeasurementKind.PanelSize,
                 group.Key.Kind,
                 group.Count(),
-                [group.Key.Metric.Width, group.Key.Metric.Height],
-                [group.Key.Imperial.Width, group.Key.Imperial.Height]));
+                [group.First().Metric.Width, group.First().Metric.Height],
+                [group.First().Imperial.Width, group.First().Imperial.Height]));
+
+        // What hangs aslant is worked out a hair differently each time.
+        static (long, long) Alike(Size size) => (Hairs(size.Width), Hairs(size.Height));
+
+        static long Hairs(Length length) => (long)Math.Round(length.Millimetres * 1000);
     }
 }

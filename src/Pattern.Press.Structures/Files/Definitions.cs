@@ -104,19 +104,12 @@ internal sealed record MatDefinition(
     Place Place,
     Formula? When,
     Formula? Quantity,
-    IMatShape Shape,
-    Formula Width,
-    Formula Height,
-    Formula? Sides,
+    IMatForm Form,
     Hand Hand,
     string For,
     string Goes,
     IReadOnlyList<string> On,
-    SheetSide Side)
-{
-    /// <summary>Its shorter level side, of a trapezium.</summary>
-    public Formula? Top { get; init; }
-}
+    SheetSide Side);
 
 /// <summary>Something that must hold.</summary>
 internal sealed record CheckDefinition(string Name, Place Place, Formula? When, Formula Found, Formula Least, TextTemplate? Advice);

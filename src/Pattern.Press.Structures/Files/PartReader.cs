@@ -47,36 +47,40 @@ internal static class PartReader
             return null;
         var name = map.Need("name", "Say what the maker calls it: name: Floor mat.")?.AsText();
         var stock = map.Need("stock", "Name one of the stocks.")?.AsChoice(stocks);
-        var width = Needed(map, "width", reading);
         var words = map.Need("for", "Say which face it is for: for: the floor.")?.AsText();
         var goes = map.Need("goes", "Name the piece it is glued on.")?.AsChoice(pieceIds);
         var shapes = MatShapes.All;
         var shapeName = map.Find("shape") is { } shapeItem ? shapeItem.AsChoice([.. shapes.Select(s => s.Name)]) : shapes[0].Name;
         var shape = shapes.FirstOrDefault(s => s.Name == shapeName);
-        var sides = shape is { HasSides: true }
-            ? map.Need("sides", "Say how many sides it has: sides: 6.") is { } count ? reading.Formula(count, Kind.Number) : null
-            : null;
-        var top = shape is { HasTop: true } ? Needed(map, "top", reading) : null;
-        var height = shape is { HasSides: true } ? width : Needed(map, "height", reading);
+        var form = shape?.Read(map, reading);
         var hand = map.Find("hand") is { } handItem ? handItem.AsChoice(["left", "right"]) : null;
         if (shape is { HasHand: true } && hand is null)
             reading.Problems.Error(map.Place, $"A {shape.Name} is either a left or a right one.", "Write hand: left, and a second mat with hand: right.");
         if (shape is { HasHand: false } && hand is not null)
             reading.Problems.Error(map.Place, $"A {shape.Name} has no hand.", "Take “hand” out.");
         var when = Optional(map, "when", Kind.YesNo, reading);
-        var quantity = Optional(map, "quantity", Kind.Number, reading);
-        var on = On(map.Find("on"), pieces.FirstOrDefault(piece => piece.Id == goes), reading);
+        var quantity = Quantity(map, shape, reading);
+        var onItem = shape is { NeedsPanels: true } ? map.Need("on", "Name the panels whose shape it has: on: wall.") : map.Find("on");
+        var on = On(onItem, pieces.FirstOrDefault(piece => piece.Id == goes), reading);
         var side = map.Find("side")?.AsChoice(["inside", "outside"]) == "outside" ? SheetSide.Away : SheetSide.Facing;
         map.RefuseTheRest();
-        if (name is null || stock is null || width is null || height is null || (shape is { HasSides: true } && sides is null) || (shape is { HasTop: true } && top is null) || words is null || goes is null || shape is null)
+        if (name is null || stock is null || form is null || words is null || goes is null || (shape is { NeedsPanels: true } && on.Count == 0))
             return null;
-        return new MatDefinition(id, name, stock, place, when, quantity, shape, width, height, sides, hand switch
+        return new MatDefinition(id, name, stock, place, when, quantity, form, hand switch
         {
             "left" => Hand.Left,
             "right" => Hand.Right,
             _ => Hand.Either,
-        }, words, goes, on, side)
-        { Top = top };
+        }, words, goes, on, side);
+    }
+
+    private static Formula? Quantity(YamlMap map, IMatShape? shape, FileReading reading)
+    {
+        if (shape is not { IsCounted: false })
+            return Optional(map, "quantity", Kind.Number, reading);
+        if (map.Find("quantity") is { } told)
+            reading.Problems.Error(told.Place, $"As many mats with shape: {shape.Name} are made as there are panels for them.", "Take “quantity” out.");
+        return null;
     }
 
     private static List<string> On(YamlItem? item, PieceDefinition? piece, FileReading reading)
@@ -93,7 +97,4 @@ internal static class PartReader
 
     private static Formula? Optional(YamlMap map, string key, Kind kind, FileReading reading) =>
         map.Find(key) is { } item ? reading.Formula(item, kind) : null;
-
-    private static Formula? Needed(YamlMap map, string key, FileReading reading) =>
-        map.Need(key, "Write a formula that gives a length.") is { } item ? reading.Formula(item, Kind.Length) : null;
 }

@@ -30,7 +30,7 @@ internal sealed class CornerCheck
         _sizes =
         [
             .. pieces.SelectMany(piece => piece.Form.Sizes.Select(size => (size.Size, Conditions(piece.When, size.When)))),
-            .. structure.Definition.Mats.SelectMany(mat => new[] { mat.Width, mat.Height }
+            .. structure.Definition.Mats.SelectMany(mat => mat.Form.Sizes
                 .Select(size => (size, Conditions(pieces.FirstOrDefault(piece => piece.Id == mat.Goes)?.When, mat.When)))),
         ];
         var formulas = _sizes.Count + structure.Definition.Order.Count + (2 * structure.Parameters.Count) + (2 * structure.Definition.Checks.Count);

@@ -26,10 +26,10 @@ internal sealed class PartMaker(Structure structure, FitRequest request, Evaluat
                 parts.Add(made);
         }
 
-        var there = parts.Select(part => part.Part.Piece.Id).ToHashSet(StringComparer.Ordinal);
+        var there = parts.Select(part => part.Part.Piece).ToDictionary(piece => piece.Id, StringComparer.Ordinal);
         foreach (var mat in structure.Definition.Mats)
         {
-            if (there.Contains(mat.Goes) && Attempt(mat.Name, [mat.Width, mat.Height], () => Mat(mat)) is { } made)
+            if (there.TryGetValue(mat.Goes, out var host) && Attempt(mat.Name, mat.Form.Sizes, () => Mat(mat, host)) is { } made)
                 parts.Add(made);
         }
 
@@ -46,15 +46,13 @@ internal sealed class PartMaker(Structure structure, FitRequest request, Evaluat
         return new MadePart(new Part(built, PartKind.Piece, StockId(piece.Stock), quantity), [.. marks]);
     }
 
-    private MadePart? Mat(MatDefinition mat)
+    private MadePart? Mat(MatDefinition mat, Piece host)
     {
         if (!Applies(mat.When) || Quantity(mat.Quantity) is not { } quantity)
             return null;
-        var size = new Size(mat.Width.Evaluate(values).Length, mat.Height.Evaluate(values).Length);
-        var built = mat.Top is { } top ? Mats.Trapezium(mat.Id, mat.Name, size, top.Evaluate(values).Length)
-            : mat.Sides is null ? mat.Shape.Build(mat.Id, mat.Name, size, mat.Hand)
-            : Mats.RegularPolygon(mat.Id, mat.Name, (double)mat.Sides.Evaluate(values).Amount, size.Width, request.Ruler);
-        return new MadePart(new Part(built, PartKind.Mat, StockId(mat.Stock), quantity, mat.For, mat.Hand, mat.Goes, mat.On, mat.Side), []);
+        var built = mat.Form.Build(mat, host, values);
+        return new MadePart(
+            new Part(built.Piece, PartKind.Mat, StockId(mat.Stock), built.Faces ?? quantity, mat.For, mat.Hand, mat.Goes, mat.On, mat.Side) { Inset = built.Inset }, []);
     }
 
     private bool Applies(Formula? when) => when is null || when.Evaluate(values).Flag;

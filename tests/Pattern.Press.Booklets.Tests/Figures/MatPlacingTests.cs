@@ -1,7 +1,9 @@
 using Pattern.Press.Booklets.Composing;
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Measure;
 using Pattern.Press.Nets;
+using Pattern.Press.Structures;
 using Pattern.Press.Structures.Fitting;
 using Pattern.Press.Structures.Reading;
 using static Pattern.Press.Booklets.Tests.Figures.Samples;
@@ -86,6 +88,41 @@ public class MatPlacingTests
                 var inwards = Math.Sign((edge.To - edge.From).Cross(middle - edge.From));
                 Assert.All(mat.Corners, corner => Assert.True(inwards * (edge.To - edge.From).Cross(corner - edge.From) > -1e-3, $"{mat.Part.Piece.Name} on {mat.Panel.Name} of {piece.Name}"));
             }
+        }
+    }
+
+    public static TheoryData<string> Structures => [.. Catalogue.Open(Resources.OfProgram.StructuresFolder, new Problems()).Ids];
+
+    [Theory]
+    [MemberData(nameof(Structures))]
+    public void Of_every_structure_each_mat_lies_on_a_face_of_its_own_and_leaves_some_of_it_all_round(string id)
+    {
+        var structure = Catalogue.Open(Resources.OfProgram.StructuresFolder, new Problems()).Find(id, new Place("test"), new Problems())!;
+
+        // All offer mats; most as a yes or no, of which some make none unless they are asked for.
+        var mats = Assert.Single(structure.Parameters, parameter => parameter.Name == "mats");
+        var given = mats.Kind == ParameterKind.YesNo ? new Dictionary<string, GivenValue> { ["mats"] = new(new FlagValue(true), new Place("test")) } : [];
+        foreach (var ruler in new[] { Ruler.WholeMillimetres, Ruler.SixteenthInches })
+        {
+            // Not every usual item goes into every structure.
+            var model = structure.Examples.Select(Fit).OfType<Model>().First();
+            Model? Fit(Item item) => structure.Fit(
+                new FitRequest
+                {
+                    Ruler = ruler,
+                    Item = item,
+                    Given = given,
+                    Stocks = structure.Stocks.ToDictionary(use => use.Id, use => new Stock(use.Id, use.Id, Mm(0.25), null, new Measure.Size(Mm(1000), Mm(1000)), true), StringComparer.Ordinal),
+                },
+                new Problems());
+            var placed = Placed(model.Kit);
+            var all = model.Kit.Parts.Where(part => part.Kind == PartKind.Mat).ToList();
+            Assert.NotEmpty(all);
+            Assert.All(all, mat => Assert.Equal(mat.Quantity, placed.Count(one => one.Mat.Part == mat)));
+
+            // A strip for a gusset runs up to its diagonal; all others keep clear of every edge.
+            Assert.All(placed.Where(one => one.Mat.Part.Hand == Hand.Either), one => Assert.All(one.Mat.Corners, corner => Assert.True(
+                one.Mat.Panel.Outline.Contains(corner) && one.Mat.Panel.Outline.DistanceTo(corner) > 0.4, $"{one.Mat.Part.Piece.Name} on the {one.Mat.Panel.Name}")));
         }
     }
 

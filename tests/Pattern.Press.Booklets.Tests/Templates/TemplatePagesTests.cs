@@ -121,7 +121,7 @@ public class TemplatePagesTests
         Assert.Equal(["template-joining", "template-base", "template-base-a2", "template-lid", "template-platform", "template-small"], part.Pages.Select(page => page.Destination));
         Assert.Equal([1, 2, 2, 2, 2, 2], part.Pages.Select(page => page.BookmarkLevel));
         var texts = Texts(part.Pages[1]);
-        foreach (var expected in new[] { "Base", "page A1 of 2", "Cut 1 from Smooth card.", "The inside of the card faces you.", "Sheet 224 × 212 mm: lay the thin outline on its edges.", "Joins A2 on the right at K, L and M.", "A2 is glued on here, up to the line", "T2 · template page 2 of 6" })
+        foreach (var expected in new[] { "Base", "page\u00A0A1\u00A0of\u00A02", "Cut 1 from Smooth card.", "The inside of the card faces you.", "Sheet 224 × 212 mm: lay the thin outline on its edges.", "Joins A2 on the right at K, L and M.", "A2 is glued on here, up to the line", "T2 · template page 2 of 6" })
             Assert.Contains(expected, texts, StringComparison.Ordinal);
         Assert.Contains("Joins A1 on the left at K, L and M.", Texts(part.Pages[2]), StringComparison.Ordinal);
         Assert.Contains("trim here, then glue on A1", Texts(part.Pages[2]), StringComparison.Ordinal);

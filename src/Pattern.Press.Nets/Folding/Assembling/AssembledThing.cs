@@ -9,6 +9,9 @@ public sealed class AssembledThing
     // Between things that stand side by side, in millimetres: they are seen apart, and as belonging together.
     private const double BesideGap = 15;
 
+    // What is as thick as this above a layer lies on it, in millimetres.
+    private const double Hair = 1e-6;
+
     /// <summary>How far flaps are folded that are shown open, as a part of their finished angle.</summary>
     private const double FlapOpening = 0.12;
 
@@ -255,9 +258,9 @@ public sealed class AssembledThing
     private double Floor(PosedPart host, PosedPart own, List<PosedPart> placed)
     {
         // A ring has no floor: what is inside stands on what the ring stands on.
-        var floor = host.Pose is null ? host.Top : Ground(host) is var ground && Math.Abs(ground.Facing.Z) > 0.99 ? Upper(host, ground) : host.Bottom;
         var corners = own.Corners.ToList();
         var (left, right, front, back) = (corners.Min(c => c.X), corners.Max(c => c.X), corners.Min(c => c.Y), corners.Max(c => c.Y));
+        var floor = host.Pose is null ? host.Top : Ground(host) is var ground && Math.Abs(ground.Facing.Z) > 0.99 ? Carries(host, ground, left, right, front, back) : host.Bottom;
         foreach (var other in placed.Where(one => one.Part.To == host.Part.Part && one.Part.Goes == GoesWhere.Inside && one.Part.Part != own.Part.Part))
         {
             if (other.Pose is null)
@@ -271,6 +274,22 @@ public sealed class AssembledThing
         }
 
         return floor;
+    }
+
+    // The upper surface of a piece's floor, with the tabs that lie on it below what is put there: folded without thickness they
+    // are in its plane, set apart a hair above it.
+    private double Carries(PosedPart host, PosedPanel ground, double left, double right, double front, double back)
+    {
+        var (floor, thick) = (Upper(host, ground), caliper(Find(host.Part.Part)!));
+        return host.Pose!.Panels.Any(Carries) ? floor + thick : floor;
+
+        bool Carries(PosedPanel panel)
+        {
+            if (panel.Panel.Role != PanelRole.Tab || Math.Abs(panel.Facing.Z) < 0.99 || Math.Abs(panel.Corners[0].Z - ground.Corners[0].Z) > thick + Hair)
+                return false;
+            var corners = panel.Corners;
+            return corners.Max(c => c.X) > left && corners.Min(c => c.X) < right && corners.Max(c => c.Y) > front && corners.Min(c => c.Y) < back;
+        }
     }
 
     // The upper surface of a level panel: half its card above its middle, and a mat if it has one on that side.
