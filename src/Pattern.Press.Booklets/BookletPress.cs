@@ -24,11 +24,9 @@ public sealed class BookletPress(Resources resources)
     /// <returns>The files, or null when there are errors.</returns>
     public IReadOnlyList<BuiltBooklet>? Build(string folder, BuildOptions options, Problems problems, IProgress<string>? progress = null)
     {
-        var pages = LayOut(folder, options, problems, progress);
-        if (pages is null)
-            return null;
-        progress?.Report("writing");
-        return AtOnce.Select(pages, page => new BuiltBooklet(
+        progress?.Report("reading and fitting");
+        var context = Preparation.Prepare(folder, options, resources, problems);
+        return context is null ? null : LayOut(context, problems, progress, page => new BuiltBooklet(
             FileName(page, options),
             PdfExporter.ToBytes(page.Document),
             page.Document.Pages.Count,
@@ -45,7 +43,7 @@ public sealed class BookletPress(Resources resources)
         var context = Preparation.Prepare(folder, options, resources, problems);
         if (context is null)
             return [];
-        LayOut(context, problems, progress: null);
+        LayOut(context, problems, progress: null, page => page);
         var own = OwnFigures.Compare(context, problems);
         return [.. Proofs.Lines(context), .. own];
     }
@@ -66,23 +64,26 @@ public sealed class BookletPress(Resources resources)
     {
         progress?.Report("reading and fitting");
         var context = Preparation.Prepare(folder, options, resources, problems);
-        return context is null ? null : LayOut(context, problems, progress);
+        return context is null ? null : LayOut(context, problems, progress, page => page);
     }
 
-    private static List<LaidOutBooklet>? LayOut(BookletContext context, Problems problems, IProgress<string>? progress)
+    // What is made of the pages of a paper does not wait for the other papers' pages.
+    private static List<T>? LayOut<T>(BookletContext context, Problems problems, IProgress<string>? progress, Func<LaidOutBooklet, T> make)
     {
         progress?.Report("laying out");
         var books = Composer.Compose(context, problems);
+        var words = new BookWords(books.Count == 0 ? "" : books[0].Book.Language);
         var made = AtOnce.Select(books, book =>
         {
             var misfits = new List<LayoutProblem>();
-            var document = BookLayout.LayOut(book.Book, book.Styles, misfits);
+            var document = BookLayout.LayOut(book.Book, book.Styles, misfits, words);
             var templates = book.Book.Parts.OfType<FixedPart>().Where(part => part.LabelPrefix is not null).Sum(part => part.Pages.Count);
             var pages = context.Options.Grey ? GreyPages.Of(document) : document;
-            return (Booklet: new LaidOutBooklet(context.Source.Name, book.Paper, pages, templates, book.Styles), Misfits: misfits);
+            var booklet = new LaidOutBooklet(context.Source.Name, book.Paper, pages, templates, book.Styles);
+            return (Made: misfits.Count == 0 && !problems.HasErrors ? make(booklet) : default, Misfits: misfits);
         });
         Misfits.Report(made.SelectMany(one => one.Misfits), context.Source, problems);
-        return problems.HasErrors ? null : [.. made.Select(one => one.Booklet)];
+        return problems.HasErrors ? null : [.. made.Select(one => one.Made!)];
     }
 
     // What is not the whole booklet in its colours does not take the place of it.

@@ -90,9 +90,10 @@ internal sealed class FlatPainter
         var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
         var drawnHeight = marginTop + (height * scale) + marginBottom;
         _bounds = new Box(0, 0, total, drawnHeight);
-        var begun = new Lazy<(Board Board, double Leaders, double Crowding)>(() => (Begin(placing, out var leadersWanted), leadersWanted, Crowding));
-        leadersNeeded = MayLeadOut ? begun.Value.Leaders : 0;
-        return new DrawnFigure(total, drawnHeight, () => Finish(begun.Value.Board, placing), () => begun.Value.Crowding);
+        // Layout tries a figure in many places and draws it in one.
+        var tried = new Lazy<(double Leaders, double Crowding)>(() => (Begin(new Board(isTrial: true), placing), Crowding));
+        leadersNeeded = MayLeadOut ? tried.Value.Leaders : 0;
+        return new DrawnFigure(total, drawnHeight, () => Finish(placing), () => tried.Value.Crowding);
     }
 
     // Of what was drawn last.
@@ -101,9 +102,9 @@ internal sealed class FlatPainter
     // Whether lettering may find no room inside the piece, so that the drawing's width depends on it.
     private bool MayLeadOut => _leads && _show != FigureShow.Sheet && _piece.Panels.Any(IsSubject);
 
-    private Board Begin(Placing placing, out double leadersNeeded)
+    // What its size may depend on; the width that labels led out to the right would need beyond what they have.
+    private double Begin(Board board, Placing placing)
     {
-        var board = new Board();
         DrawGrounds(board, placing);
         DrawLines(board, placing);
         foreach (var dimension in _running)
@@ -112,13 +113,14 @@ internal sealed class FlatPainter
             span.Draw(board, placing.X, placing.Y, placing.Scale, _styles);
         if (_show is FigureShow.Diagonals or FigureShow.Flat)
             DrawLetters(board, placing);
-        leadersNeeded = Labelled(board, placing, placing.X + (_piece.Sheet.Width.Millimetres * placing.Scale));
-        return board;
+        return Labelled(board, placing, placing.X + (_piece.Sheet.Width.Millimetres * placing.Scale));
     }
 
     // What comes into the drawing without changing its size.
-    private IReadOnlyList<PageItem> Finish(Board board, Placing placing)
+    private IReadOnlyList<PageItem> Finish(Placing placing)
     {
+        var board = new Board();
+        Begin(board, placing);
         if (_show == FigureShow.Folds)
             new FoldWords(_drawing.Words, _styles).DrawFlat(board, placing, _piece);
         DrawHatching(board, placing);
@@ -129,16 +131,18 @@ internal sealed class FlatPainter
     private void DrawGrounds(Board board, Placing placing)
     {
         var lines = _styles.Lines;
+        if (board.IsTrial && _show != FigureShow.Mats)
+            return;
         var card = WithWaste && _show != FigureShow.Flat ? Sheet(placing) : Shape.Of(_piece.Outline, placing);
-        board.Ground(new PathItem(card.Path(), lines.Card, null));
+        board.Ground(card, lines.Card);
         foreach (var panel in _piece.Panels.Where(IsEmphasised))
-            board.Ground(new PathItem(Shape.Of(panel.Outline, placing).Path(), lines.CardAway, null));
+            board.Ground(Shape.Of(panel.Outline, placing), lines.CardAway);
         if (_show != FigureShow.Mats)
             return;
         foreach (var mat in MatPlacing.On(_piece, _drawing.Parts).Where(mat => mat.Side == SheetSide.Facing))
         {
             var shape = new Shape([.. mat.Corners.Select(placing.Put)]);
-            board.Ground(new PathItem(shape.Path(), lines.CardAway, null));
+            board.Ground(shape, lines.CardAway);
             foreach (var side in shape.Sides)
                 board.Line(side, new Stroke(lines.Cut, lines.ThinWidth));
             _matted[mat.Panel.Name] = (mat.Part.Piece.Name, shape);
@@ -154,7 +158,7 @@ internal sealed class FlatPainter
         {
             // The cuts lie over the sheet's edge where they coincide.
             var sheet = Sheet(placing);
-            board.Mark(sheet.Path(), _show == FigureShow.Sheet ? lines.CutStroke : _show == FigureShow.Flat ? faded : outline);
+            board.Mark(sheet, _show == FigureShow.Sheet ? lines.CutStroke : _show == FigureShow.Flat ? faded : outline);
             board.Room.Add(sheet.Sides);
         }
 
@@ -165,6 +169,12 @@ internal sealed class FlatPainter
         {
             var full = run.Direction == FoldDirection.Valley ? lines.ValleyStroke : lines.MountainStroke;
             var line = placing.Put(run.From, run.To);
+            if (board.IsTrial)
+            {
+                board.Room.Add(line);
+                continue;
+            }
+
             full = DrawingStrokes.ForLength(full, line.Length);
             board.Line(line, IsShown(run) ? full : full with { Colour = lines.Faded, Width = lines.ThinWidth });
         }
@@ -283,13 +293,13 @@ internal sealed class FlatPainter
         var low = 0.0;
         foreach (var (text, panels) in items)
         {
-            var label = new Label([text], _styles.Text.Regular, Math.Max(Least, _styles.Scale.Drawing), _styles.Language);
+            var label = Label.Of(text, null, _styles.Text.Regular, Math.Max(Least, _styles.Scale.Drawing), _styles.Language);
             var x = rightSide + LeaderRoom + (label.Width / 2);
             if (panels.Select(at => Leader(board, at, label, x, low)).FirstOrDefault(found => found is not null) is not { } leader)
                 continue;
             needed = Math.Max(needed, label.Width + LeaderRoom + Edge);
             low = leader.To.Y + (label.Height / 2);
-            board.Solid(PathBuilder.Circle(leader.From.X, leader.From.Y, 0.45), lines.Dimension);
+            board.Dot(leader.From, 0.45, lines.Dimension);
             board.Line(leader, thin);
             board.Write(label, x, leader.To.Y, _styles.Palette.Text, LabelSide.Left);
         }
@@ -320,7 +330,7 @@ internal sealed class FlatPainter
         {
             var point = placing.Put(at);
             var radius = many ? 0.45 : 0.7;
-            board.Solid(PathBuilder.Circle(point.X, point.Y, radius), _styles.Lines.Cut);
+            board.Dot(point, radius, _styles.Lines.Cut);
             board.Room.Take(Box.Around(point.X, point.Y, 2 * radius, 2 * radius));
         }
 
@@ -331,7 +341,7 @@ internal sealed class FlatPainter
     // Straight on from the line is best; then ever further round the point, then further away; always inside the figure.
     private void WriteNear(Board board, Point point, Point other, string letter, double size)
     {
-        var label = new Label([letter], _styles.Text.Bold, size, _styles.Language);
+        var label = Label.Of(letter, null, _styles.Text.Bold, size, _styles.Language);
         var away = Math.Atan2(point.Y - other.Y, point.X - other.X);
         foreach (var distance in new[] { 2.4, 3, 3.8, 5 })
         {

@@ -13,6 +13,7 @@ namespace Pattern.Press.Booklets.Markdown;
 internal sealed class InlineConverter(ConversionContext context)
 {
     private readonly List<LinkInline> _links = [];
+    private readonly List<Letter> _letters = [];
 
     /// <summary>The inlines of a container. Pictures in it are a problem; see <see cref="Convert(IEnumerable{MarkdownInline})"/>.</summary>
     public IReadOnlyList<Inline> Convert(ContainerInline? container) => container is null ? [] : Convert((IEnumerable<MarkdownInline>)container);
@@ -21,11 +22,11 @@ internal sealed class InlineConverter(ConversionContext context)
     public IReadOnlyList<Inline> Convert(IEnumerable<MarkdownInline> parts)
     {
         _links.Clear();
-        var letters = new List<Letter>();
+        _letters.Clear();
         foreach (var part in parts)
-            Add(part, Emphasis.None, 0, letters);
-        Trim(letters);
-        return Group(Measurements.Gather(Typography.Improve(letters)));
+            Add(part, Emphasis.None, 0, _letters);
+        Trim(_letters);
+        return Group(Measurements.Gather(Typography.Improve(_letters)));
     }
 
     /// <summary>The words of inlines, for alternative texts and destinations.</summary>
@@ -100,7 +101,6 @@ internal sealed class InlineConverter(ConversionContext context)
 
     private static void AddWords(string words, bool firstIsFixed, Emphasis emphasis, int link, List<Letter> letters)
     {
-        letters.EnsureCapacity(letters.Count + words.Length);
         for (var i = 0; i < words.Length; i++)
         {
             // Tabs and the like within words are spaces in print.

@@ -116,7 +116,7 @@ public static class Folder
     {
         var motions = new RigidMotion[tree.Piece.Panels.Count];
         tree.Fold(angle, motions);
-        var angles = new Dictionary<Fold, double>();
+        var angles = new Dictionary<Fold, double>(tree.Outwards.Count + tree.Loops.Count);
         foreach (var hinge in tree.Outwards)
             angles[hinge.Fold] = angle(hinge);
         var gaps = new LoopGap[tree.Loops.Count];
@@ -130,6 +130,9 @@ public static class Folder
                 Math.Max(a.Apply(loop.From).DistanceTo(b.Apply(loop.From)), a.Apply(loop.To).DistanceTo(b.Apply(loop.To))));
         }
 
-        return new Pose(tree.Piece, [.. tree.Piece.Panels.Select((panel, i) => new PosedPanel(panel, motions[i]))], angles, gaps) { Strips = tree.Strips };
+        var panels = new PosedPanel[motions.Length];
+        for (var i = 0; i < panels.Length; i++)
+            panels[i] = new PosedPanel(tree.Piece.Panels[i], motions[i]);
+        return new Pose(tree.Piece, panels, angles, gaps) { Strips = tree.Strips };
     }
 }

@@ -26,11 +26,19 @@ public sealed class PosedPanel
     /// 0.02 mm.
     /// </summary>
     public IReadOnlyList<Vector3d> Corners =>
-        _corners ??= [.. Panel.Outline.Flattened(Flatness).Select(At)];
+        _corners ??= Moved(Panel.Outline.Flattened(Flatness));
 
     /// <summary>The arrow of length 1 that stands on its facing side.</summary>
     public Vector3d Facing => Motion.ZAxis;
 
     /// <summary>Where a point of the sheet is now.</summary>
     public Vector3d At(Point point) => Motion.Apply(Vector3d.OnSheet(point));
+
+    private Vector3d[] Moved(IReadOnlyList<Point> points)
+    {
+        var moved = new Vector3d[points.Count];
+        for (var i = 0; i < moved.Length; i++)
+            moved[i] = At(points[i]);
+        return moved;
+    }
 }

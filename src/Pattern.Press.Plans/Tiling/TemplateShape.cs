@@ -100,8 +100,9 @@ internal sealed class TemplateShape
     public static bool IsBlank(IReadOnlyList<(double From, double To)> occupied, double from, double to)
     {
         const double Clearance = BlankClearance - 1e-6;
-        foreach (var (start, end) in occupied)
+        for (var i = 0; i < occupied.Count; i++)
         {
+            var (start, end) = occupied[i];
             if (start < to + Clearance && end > from - Clearance)
                 return false;
         }

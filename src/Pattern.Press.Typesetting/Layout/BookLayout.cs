@@ -14,13 +14,14 @@ public static class BookLayout
     /// <param name="book">What to lay out.</param>
     /// <param name="styles">How it looks.</param>
     /// <param name="problems">What did not fit; anything here means the pages should not be printed.</param>
-    public static PressDocument LayOut(Book book, StyleSheet styles, ICollection<LayoutProblem> problems)
+    /// <param name="words">The book's words, where it is laid out on other papers too; null if not.</param>
+    public static PressDocument LayOut(Book book, StyleSheet styles, ICollection<LayoutProblem> problems, BookWords? words = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(styles);
         ArgumentNullException.ThrowIfNull(problems);
         var outline = new BookOutline(book);
-        var memory = new LayoutMemory(styles, book.Language);
+        var memory = new LayoutMemory(styles, words ?? new BookWords(book.Language));
         IReadOnlyDictionary<string, string> labels = new Dictionary<string, string>();
         for (var pass = 1; ; pass++)
         {

@@ -6,14 +6,14 @@ namespace Pattern.Press.Typesetting.Layout;
 
 /// <summary>What does not change from pass to pass over a book, and is remembered.</summary>
 /// <param name="styles">How the book looks.</param>
-/// <param name="language">Its language.</param>
-internal sealed class LayoutMemory(StyleSheet styles, string language)
+/// <param name="words">Its words.</param>
+internal sealed class LayoutMemory(StyleSheet styles, BookWords words)
 {
     /// <summary>The styles of words.</summary>
-    public TextStyles Texts { get; } = new(language);
+    public TextStyles Texts => words.Styles;
 
     /// <summary>The paragraphs that were shaped.</summary>
-    public ShapedParagraphs Paragraphs { get; } = new();
+    public ShapedParagraphs Paragraphs => words.Paragraphs;
 
     /// <summary>How high groups came out that have no numbers of pages in them.</summary>
     public Remembered<GroupHeight> GroupHeights { get; } = new();

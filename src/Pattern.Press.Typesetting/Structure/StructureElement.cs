@@ -7,7 +7,8 @@ namespace Pattern.Press.Typesetting.Structure;
 /// </summary>
 public sealed class StructureElement
 {
-    private readonly List<StructureElement> _children = [];
+    // Most elements have none.
+    private List<StructureElement>? _children;
 
     /// <summary>An element of a role.</summary>
     public StructureElement(Role role) => Role = role;
@@ -16,7 +17,7 @@ public sealed class StructureElement
     public Role Role { get; }
 
     /// <summary>Its parts, in reading order.</summary>
-    public IReadOnlyList<StructureElement> Children => _children;
+    public IReadOnlyList<StructureElement> Children => _children is null ? [] : _children;
 
     /// <summary>What a figure or formula shows, in words; null for other roles.</summary>
     public string? AlternativeText { get; set; }
@@ -46,12 +47,12 @@ public sealed class StructureElement
     public StructureElement Add(Role role)
     {
         var child = new StructureElement(role);
-        _children.Add(child);
+        Add(child);
         return child;
     }
 
     /// <summary>Adds an existing element at the end.</summary>
-    public void Add(StructureElement child) => _children.Add(child);
+    public void Add(StructureElement child) => (_children ??= []).Add(child);
 }
 
 /// <summary>What a header cell heads.</summary>

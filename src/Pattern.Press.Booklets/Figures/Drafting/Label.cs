@@ -16,6 +16,10 @@ internal enum LabelSide
 internal sealed class Label
 {
     private const double Leading = 1.16;
+
+    // The same words are tried in many places of a drawing, and of the same drawing at many sizes.
+    private static readonly BoundedCache<(string First, string? Second, FontFace Face, double Size, string Language, bool Upwards), Label> Known = new(4096);
+
     private readonly LetteringLine[] _lines;
     private readonly double _leading;
     private readonly double _along;
@@ -33,6 +37,19 @@ internal sealed class Label
         _leading = size * Leading * 25.4 / 72;
         _across = _lines[0].Ascent + _lines[0].Descent + (_leading * (_lines.Length - 1));
         Upwards = upwards;
+    }
+
+    /// <summary>A label of one line or two; the same one each time it is asked for.</summary>
+    public static Label Of(string first, string? second, FontFace face, double size, string language, bool upwards = false)
+    {
+        var key = (first, second, face, size, language, upwards);
+        if (!Known.TryGet(key, out var label))
+        {
+            label = new Label(second is null ? [first] : [first, second], face, size, language, upwards);
+            Known.Add(key, label);
+        }
+
+        return label;
     }
 
     public bool Upwards { get; }

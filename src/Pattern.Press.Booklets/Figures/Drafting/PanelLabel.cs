@@ -12,25 +12,24 @@ internal static class PanelLabel
     {
         var face = bold ? styles.Text.Bold : styles.Text.Regular;
         var size = Math.Max(styles.Scale.Drawing, largest);
-        foreach (var points in size > Least ? new[] { size, Least } : [Least])
-        {
-            foreach (var upwards in new[] { false, true })
-            {
-                foreach (var lines in Ways(text))
-                {
-                    var label = new Label(lines, face, points, styles.Language, upwards);
-                    if (room.Find(shape, label.Width, label.Height, 0.6, within) is { } at)
-                        return (label, at);
-                }
-            }
-        }
+        var halves = Halves(text);
+        return (size > Least ? Sized(size) : null) ?? Sized(Least);
 
-        return null;
+        (Label Label, Point At)? Sized(double points) => Turned(points, false) ?? Turned(points, true);
+
+        (Label Label, Point At)? Turned(double points, bool upwards) =>
+            Set(text, null, points, upwards) ?? (halves is { } two ? Set(two.First, two.Second, points, upwards) : null);
+
+        (Label Label, Point At)? Set(string first, string? second, double points, bool upwards)
+        {
+            var label = Label.Of(first, second, face, points, styles.Language, upwards);
+            return room.Find(shape, label.Width, label.Height, 0.6, within) is { } at ? (label, at) : null;
+        }
     }
 
-    private static IEnumerable<IReadOnlyList<string>> Ways(string text)
+    // Parted at the space nearest to the middle; null if there is none.
+    private static (string First, string Second)? Halves(string text)
     {
-        yield return [text];
         var middle = text.Length / 2;
         var at = -1;
         for (var i = 1; i < text.Length - 1; i++)
@@ -39,7 +38,6 @@ internal static class PanelLabel
                 at = i;
         }
 
-        if (at > 0)
-            yield return [text[..at], text[(at + 1)..]];
+        return at > 0 ? (text[..at], text[(at + 1)..]) : null;
     }
 }

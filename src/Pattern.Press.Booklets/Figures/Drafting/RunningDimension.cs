@@ -75,11 +75,11 @@ internal sealed class RunningDimension
         var lines = styles.Lines;
         var thin = new Stroke(lines.Dimension, lines.ThinWidth);
         var start = Put(0, LineAway);
-        board.Mark(PathBuilder.Circle(start.X, start.Y, Circle), thin);
+        board.Ring(start, Circle, thin);
         board.Room.Take(Box.Around(start.X, start.Y, 2 * Circle, 2 * Circle));
         board.Line(new Segment(Put(0, Gap), Put(0, LineAway - Circle)), thin);
         board.Line(new Segment(Put(Circle, LineAway), Put(_stations[^1].At * scale, LineAway)), thin);
-        var zero = new Label(["0"], _face, _size, _language);
+        var zero = Label.Of("0", null, _face, _size, _language);
         var middle = Put(-Circle - 0.7 - (Along(zero) / 2), LineAway);
         board.Write(zero, middle.X, middle.Y, lines.Dimension);
         var before = Circle;
@@ -91,7 +91,7 @@ internal sealed class RunningDimension
                 board.Line(new Segment(Put(at, LineAway + Beyond), Put(_places[i], LineAway + Beyond + Bend)), thin);
             var head = Math.Min(Arrow.Length, (at - before) * 0.9);
             if (head > 0.3)
-                board.Solid(Arrow.Head(Put(at, LineAway), Put(before, LineAway), head), lines.Dimension);
+                board.Head(Put(at, LineAway), Put(before, LineAway), head, lines.Dimension);
             before = at;
             var label = _labels[i];
             var place = Put(_places[i], Foot + (Across(label) / 2));
@@ -106,7 +106,9 @@ internal sealed class RunningDimension
     private double Across(Label label) => _top ? label.Height : label.Width;
 
     private List<Label> Labels() =>
-        [.. _stations.Select(station => new Label(_oneLine ? [station.InOneLine] : station.Lines, _face, _size, _language, _top && _oneLine))];
+        [.. _stations.Select(station => _oneLine
+            ? Label.Of(station.InOneLine, null, _face, _size, _language, _top)
+            : Label.Of(station.First, station.Second, _face, _size, _language))];
 
     // Least squares with a least distance between neighbours: blocks of touching values move together to the mean of what
     // they want (the pool-adjacent-violators method).

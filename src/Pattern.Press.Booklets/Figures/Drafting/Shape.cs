@@ -13,18 +13,23 @@ internal sealed class Shape
     {
         Corners = corners;
         var box = new Box(double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
-        foreach (var corner in corners)
+        for (var i = 0; i < corners.Count; i++)
         {
+            var corner = corners[i];
             box = new Box(
                 Math.Min(box.Left, corner.X), Math.Min(box.Top, corner.Y), Math.Max(box.Right, corner.X), Math.Max(box.Bottom, corner.Y));
         }
 
         Bounds = box;
+        IsUpright = IsWhole(corners, box);
     }
 
     public IReadOnlyList<Point> Corners { get; }
 
     public Box Bounds { get; }
+
+    /// <summary>Whether it fills its bounds, as most panels do: then nothing needs to be held against its sides.</summary>
+    public bool IsUpright { get; }
 
     /// <summary>An arc as the straight strokes of a dashed line; a gap is half as long as a dash.</summary>
     public static IEnumerable<(Point From, Point To)> Dashed(Edge arc, double dash)
@@ -137,7 +142,11 @@ internal sealed class Shape
     /// <summary>Whether a whole box is inside.</summary>
     public bool Holds(Box box)
     {
-        if (!Bounds.Holds(box) || !Holds(new Point(box.CentreX, box.CentreY)))
+        if (!Bounds.Holds(box))
+            return false;
+        if (IsUpright && box.Width > 0 && box.Height > 0)
+            return true;
+        if (!Holds(new Point(box.CentreX, box.CentreY)))
             return false;
         for (var i = 0; i < Corners.Count; i++)
         {
@@ -171,6 +180,23 @@ internal sealed class Shape
         for (var i = 1; i < Corners.Count; i++)
             builder.LineTo(Corners[i].X, Corners[i].Y);
         return builder.Close();
+    }
+
+    // Four corners, each at one of the bounds' own.
+    private static bool IsWhole(IReadOnlyList<Point> corners, Box bounds)
+    {
+        if (corners.Count != 4 || bounds.Width <= 0 || bounds.Height <= 0)
+            return false;
+        for (var i = 0; i < 4; i++)
+        {
+            var (a, b) = (corners[i], corners[(i + 1) % 4]);
+            if (a.X == b.X == (a.Y == b.Y) || !IsCorner(a))
+                return false;
+        }
+
+        return true;
+
+        bool IsCorner(Point p) => (p.X == bounds.Left || p.X == bounds.Right) && (p.Y == bounds.Top || p.Y == bounds.Bottom);
     }
 
     private static List<Point> Cut(IReadOnlyList<Point> corners, Func<Point, double> inside)

@@ -14,7 +14,7 @@ internal sealed class SpanDimension(Station side, bool top, FontFace face, doubl
     private const double Gap = 1;
     private const double LineAway = 4.5;
     private const double Beyond = 1;
-    private readonly Label _label = new([side.InOneLine], face, size, language, upwards: !top);
+    private readonly Label _label = Label.Of(side.InOneLine, null, face, size, language, upwards: !top);
 
     /// <summary>How far it reaches out from the sheet.</summary>
     public double Depth => LineAway + 0.6 + (top ? _label.Height : _label.Width);
@@ -31,8 +31,8 @@ internal sealed class SpanDimension(Station side, bool top, FontFace face, doubl
         board.Line(new Segment(Put(end, Gap), Put(end, LineAway + Beyond)), thin);
         board.Line(new Segment(Put(0, LineAway), Put(end, LineAway)), thin);
         var head = Math.Min(Arrow.Length, end / 3);
-        board.Solid(Arrow.Head(Put(0, LineAway), Put(end, LineAway), head), lines.Dimension);
-        board.Solid(Arrow.Head(Put(end, LineAway), Put(0, LineAway), head), lines.Dimension);
+        board.Head(Put(0, LineAway), Put(end, LineAway), head, lines.Dimension);
+        board.Head(Put(end, LineAway), Put(0, LineAway), head, lines.Dimension);
         var middle = Put(end / 2, LineAway + 0.6 + ((top ? _label.Height : _label.Width) / 2));
         board.Write(_label, middle.X, middle.Y, lines.Dimension);
 

@@ -83,9 +83,9 @@ internal sealed class SeenFace
     /// <summary>Whether arrows all lead away behind it, as seen.</summary>
     public bool IsBefore(IReadOnlyList<Vector3d> arrows)
     {
-        foreach (var arrow in arrows)
+        for (var i = 0; i < arrows.Count; i++)
         {
-            if (arrow.Dot(towards) > -Steep)
+            if (arrows[i].Dot(towards) > -Steep)
                 return false;
         }
 

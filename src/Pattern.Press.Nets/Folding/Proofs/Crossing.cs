@@ -49,16 +49,14 @@ public static class Crossings
         // Panels in parallel planes lie on each other or apart.
         if (line.Length < 1e-9)
             return 0;
-        var heightsA = Heights(a, b);
-        var reach = Reach(heightsA);
+        var reach = Reach(a, b);
         if (reach <= Tolerance)
             return 0;
-        var heightsB = Heights(b, a);
-        reach = Math.Min(reach, Reach(heightsB));
+        reach = Math.Min(reach, Reach(b, a));
         if (reach <= Tolerance)
             return 0;
         line = line.Unit;
-        var (stretchesA, stretchesB) = (Stretches(a.Corners, heightsA, line), Stretches(b.Corners, heightsB, line));
+        var (stretchesA, stretchesB) = (Stretches(a.Corners, Heights(a, b), line), Stretches(b.Corners, Heights(b, a), line));
         var common = Common(stretchesA, stretchesB);
         return common <= Tolerance ? 0 : Math.Min(common, reach);
     }
@@ -68,21 +66,28 @@ public static class Crossings
         var (corners, start, up) = (panel.Corners, over.Corners[0], over.Facing);
         var heights = new double[corners.Count];
         for (var i = 0; i < heights.Length; i++)
-        {
-            heights[i] = up.Dot(corners[i] - start);
-            if (Math.Abs(heights[i]) <= Tolerance)
-                heights[i] = 0;
-        }
-
+            heights[i] = Height(corners[i], start, up);
         return heights;
     }
 
-    private static double Reach(double[] heights)
+    // Most pairs of panels end here, so nothing is kept of them.
+    private static double Reach(PosedPanel panel, PosedPanel over)
     {
+        var (corners, start, up) = (panel.Corners, over.Corners[0], over.Facing);
         var (above, below) = (0.0, 0.0);
-        foreach (var height in heights)
+        for (var i = 0; i < corners.Count; i++)
+        {
+            var height = Height(corners[i], start, up);
             (above, below) = (Math.Max(above, height), Math.Max(below, -height));
+        }
+
         return Math.Min(above, below);
+    }
+
+    private static double Height(Vector3d corner, Vector3d start, Vector3d up)
+    {
+        var height = up.Dot(corner - start);
+        return Math.Abs(height) <= Tolerance ? 0 : height;
     }
 
     /// <summary>The stretches of the line that the inside of a panel covers. An edge that lies along the line covers none of it.</summary>

@@ -75,7 +75,7 @@ internal sealed class ListElement : BlockElement<ListBlock>
             if (strips.Count == first)
                 inside.SetText([new TextInline("\u00A0")], looks.Body, inside.Parent.Add(Role.P), strips);
             strips[first].Gap = gap;
-            strips[first].Labels.Add(hanging);
+            strips[first].Labels = [.. strips[first].Labels, hanging];
             if (column.KeepsItems)
                 strips.KeepTogether(first, session.TextHeight);
             strips.NoSpace();

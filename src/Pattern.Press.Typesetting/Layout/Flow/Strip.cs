@@ -48,10 +48,10 @@ internal abstract class Strip
     public IReadOnlyList<Strip> Repeated { get; init; } = [];
 
     /// <summary>Names of places that start here.</summary>
-    public List<string> Destinations { get; } = [];
+    public IReadOnlyList<string> Destinations { get; set; } = [];
 
     /// <summary>What hangs to the left of its first line: bullets, numbers.</summary>
-    public List<HangingLabel> Labels { get; } = [];
+    public IReadOnlyList<HangingLabel> Labels { get; set; } = [];
 
     /// <summary>From its top to its first baseline, where labels stand; in millimetres.</summary>
     public virtual double Baseline => Height;

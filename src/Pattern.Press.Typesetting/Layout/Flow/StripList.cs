@@ -44,8 +44,12 @@ internal sealed class StripList
     {
         strip.Gap = _gap;
         strip.StartsPage |= _startsPage && _strips.Count > 0;
-        strip.Destinations.AddRange(_destinations);
-        _destinations.Clear();
+        if (_destinations.Count > 0)
+        {
+            strip.Destinations = [.. strip.Destinations, .. _destinations];
+            _destinations.Clear();
+        }
+
         (_gap, _startsPage) = (0, false);
         _strips.Add(strip);
     }

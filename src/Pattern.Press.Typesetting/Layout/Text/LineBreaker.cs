@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace Pattern.Press.Typesetting.Layout.Text;
 
 /// <summary>How lines fill their measure.</summary>
@@ -30,9 +32,11 @@ internal static class LineBreaker
         var count = segments.Length;
         if (count == 0)
             return [];
-        var best = new double[count * Fitnesses];
-        var from = new int[count * Fitnesses];
-        Array.Fill(best, double.PositiveInfinity);
+        var states = count * Fitnesses;
+        var (costs, steps) = (ArrayPool<double>.Shared.Rent(states), ArrayPool<int>.Shared.Rent(states));
+        var best = costs.AsSpan(0, states);
+        var from = steps.AsSpan(0, states);
+        best.Fill(double.PositiveInfinity);
         for (var end = 0; end < count; end++)
         {
             double width = 0, stretch = 0, shrink = 0;
@@ -57,7 +61,10 @@ internal static class LineBreaker
             }
         }
 
-        return Trace(best, from, count);
+        var ends = Trace(best, from, count);
+        ArrayPool<double>.Shared.Return(costs);
+        ArrayPool<int>.Shared.Return(steps);
+        return ends;
     }
 
     /// <summary>The demerits of one line after another line, or after none.</summary>
@@ -107,7 +114,7 @@ internal static class LineBreaker
     private static (double Stretch, double Shrink) Loosen(in Segment segment, LineMeasure measure, double stretch, double shrink) =>
         measure.Justified ? (stretch + segment.Stretch, shrink + segment.Shrink) : (0, 0);
 
-    private static void Consider(ReadOnlySpan<Segment> segments, Line line, LineMeasure measure, double[] best, int[] from)
+    private static void Consider(ReadOnlySpan<Segment> segments, Line line, LineMeasure measure, Span<double> best, Span<int> from)
     {
         var own = Demerits(segments, line, measure, out var fitness);
         var at = (line.End * Fitnesses) + fitness;
@@ -166,7 +173,7 @@ internal static class LineBreaker
         return Math.Min(MostBadness, 100 * size * size * size);
     }
 
-    private static int[] Trace(double[] best, int[] from, int count)
+    private static int[] Trace(ReadOnlySpan<double> best, ReadOnlySpan<int> from, int count)
     {
         var at = (count - 1) * Fitnesses;
         for (var f = 1; f < Fitnesses; f++)
@@ -175,11 +182,13 @@ internal static class LineBreaker
                 at = ((count - 1) * Fitnesses) + f;
         }
 
-        var ends = new List<int>();
+        var lines = 0;
+        for (var state = at; state >= 0; state = from[state])
+            lines++;
+        var ends = new int[lines];
         for (; at >= 0; at = from[at])
-            ends.Add(at / Fitnesses);
-        ends.Reverse();
-        return [.. ends];
+            ends[--lines] = at / Fitnesses;
+        return ends;
     }
 
     private readonly record struct Line(int Start, int End, double Width, double Stretch, double Shrink, bool Last);

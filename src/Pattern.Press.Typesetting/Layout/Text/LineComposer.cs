@@ -9,9 +9,12 @@ namespace Pattern.Press.Typesetting.Layout.Text;
 /// </summary>
 internal sealed class LineComposer
 {
+    // Paragraphs are set one after the other, so one composer serves them all; it is empty between two.
+    [ThreadStatic]
+    private static LineComposer? _spare;
+
     private readonly List<LinePiece> _pieces = [];
-    // About a line.
-    private readonly List<ShapedGlyph> _glyphs = new(100);
+    private readonly List<ShapedGlyph> _glyphs = [];
     private readonly StringBuilder _text = new();
     private TextStyle? _style;
     private InlinePart? _part;
@@ -21,6 +24,9 @@ internal sealed class LineComposer
     private long _runUnits;
     private double _wanted;
     private double _visible;
+
+    /// <summary>A composer for a paragraph.</summary>
+    public static LineComposer ForParagraph() => _spare ??= new LineComposer();
 
     private double Pen => _runStart + (_style is null ? 0 : _runUnits * _style.Scale);
 
@@ -39,7 +45,8 @@ internal sealed class LineComposer
         Switch(style, part, "");
         _wanted += width;
         var advance = (int)Math.Round((_wanted - Pen) / style.Scale) - style.Tracking;
-        Append(" ", [style.Space.Glyphs[0] with { Advance = advance }], style, part, "");
+        Append(style.Space.Glyphs[0] with { Advance = advance, Start = style.Space.Glyphs[0].Start + _text.Length }, style);
+        _text.Append(' ');
     }
 
     /// <summary>Ends the line with a space that takes no room.</summary>
@@ -60,13 +67,14 @@ internal sealed class LineComposer
         Switch(style, part, destination);
         var offset = _text.Length;
         for (var i = 0; i < glyphs.Count; i++)
-        {
-            var glyph = glyphs[i];
-            _runUnits += glyph.Advance + style.Tracking;
-            _glyphs.Add(offset == 0 ? glyph : glyph with { Start = glyph.Start + offset });
-        }
-
+            Append(glyphs[i] with { Start = glyphs[i].Start + offset }, style);
         _text.Append(text);
+    }
+
+    private void Append(ShapedGlyph glyph, TextStyle style)
+    {
+        _runUnits += glyph.Advance + style.Tracking;
+        _glyphs.Add(glyph);
     }
 
     private void Switch(TextStyle style, InlinePart part, string destination)

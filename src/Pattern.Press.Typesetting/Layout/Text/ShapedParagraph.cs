@@ -4,7 +4,7 @@ namespace Pattern.Press.Typesetting.Layout.Text;
 
 /// <summary>
 /// A paragraph whose words are shaped: it can be broken to any width. It has no place in the structure, so one serves every
-/// place where layout tries the paragraph.
+/// place where layout tries the paragraph, and every paper. Safe to use from several threads.
 /// </summary>
 internal sealed class ShapedParagraph
 {
@@ -86,15 +86,18 @@ internal sealed class ShapedParagraph
     /// <param name="justified">Whether lines fill it.</param>
     public IReadOnlyList<int> Ends(double width, bool justified)
     {
-        foreach (var known in _breaks)
+        lock (_breaks)
         {
-            if (known.Width == width && known.Justified == justified)
-                return known.Ends;
-        }
+            foreach (var known in _breaks)
+            {
+                if (known.Width == width && known.Justified == justified)
+                    return known.Ends;
+            }
 
-        var ends = LineBreaker.Break(CollectionsMarshal.AsSpan(_segments), MeasureOf(width, justified));
-        _breaks.Add((width, justified, ends));
-        return ends;
+            var ends = LineBreaker.Break(CollectionsMarshal.AsSpan(_segments), MeasureOf(width, justified));
+            _breaks.Add((width, justified, ends));
+            return ends;
+        }
     }
 
     /// <summary>Sets the lines of a measure.</summary>
@@ -106,7 +109,7 @@ internal sealed class ShapedParagraph
         var measure = MeasureOf(width, justified);
         var ends = Ends(width, justified);
         var lines = new SetLine[ends.Count];
-        var composer = new LineComposer();
+        var composer = LineComposer.ForParagraph();
         var start = 0;
         for (var i = 0; i < ends.Count; i++)
         {

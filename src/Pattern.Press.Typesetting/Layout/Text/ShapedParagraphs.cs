@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using Pattern.Press.Typesetting.Blocks;
 
@@ -5,11 +6,11 @@ namespace Pattern.Press.Typesetting.Layout.Text;
 
 /// <summary>
 /// The paragraphs of a book that were shaped before: layout tries text beside figures at several widths, and goes over the
-/// book again when page numbers are known.
+/// book again when page numbers are known, and on several papers. Safe to use from several threads.
 /// </summary>
 internal sealed class ShapedParagraphs
 {
-    private readonly Dictionary<(IReadOnlyList<Inline> Inlines, TextLook Look), ShapedParagraph> _known = new(new SameWords());
+    private readonly ConcurrentDictionary<(IReadOnlyList<Inline> Inlines, TextLook Look), ShapedParagraph> _known = new(new SameWords());
 
     /// <summary>A paragraph, shaped.</summary>
     /// <param name="inlines">Its words.</param>
@@ -20,10 +21,9 @@ internal sealed class ShapedParagraphs
         if (_known.TryGetValue((inlines, look), out var known))
             return known;
         var shaped = new ShapedParagraph(new InlineText(inlines, look, session), look.Size * TextStyle.Point);
-        // Numbers of pages change from pass to pass.
-        if (!HasPageNumbers(inlines))
-            _known.Add((inlines, look), shaped);
-        return shaped;
+
+        // Numbers of pages change from pass to pass, and from paper to paper.
+        return HasPageNumbers(inlines) ? shaped : _known.GetOrAdd((inlines, look), shaped);
     }
 
     private static bool HasPageNumbers(IReadOnlyList<Inline> inlines)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Pattern.Press.Typesetting.Blocks;
 using Pattern.Press.Typesetting.Fonts;
 using Pattern.Press.Typesetting.Pages;
@@ -30,7 +31,7 @@ internal sealed record TextLook(
 /// <summary>The styles of a book, each made once, so that equal styles are the same object.</summary>
 internal sealed class TextStyles(string language)
 {
-    private readonly Dictionary<(FontFace, double, Colour, FontFeatures, int), TextStyle> _styles = [];
+    private readonly ConcurrentDictionary<(FontFace, double, Colour, FontFeatures, int), TextStyle> _styles = new();
 
     /// <summary>The style of words of an emphasis in a paragraph of a look.</summary>
     public TextStyle Get(TextLook look, Emphasis emphasis)
@@ -44,8 +45,8 @@ internal sealed class TextStyles(string language)
         var face = look.Family.Face(set);
         var tracking = (int)Math.Round(look.Tracking * face.UnitsPerEm);
         var key = (face, look.Size, look.Colour, features, tracking);
-        if (!_styles.TryGetValue(key, out var style))
-            _styles[key] = style = new TextStyle(face, look.Size, look.Colour, features, language, tracking);
-        return style;
+        return _styles.TryGetValue(key, out var style)
+            ? style
+            : _styles.GetOrAdd(key, new TextStyle(face, look.Size, look.Colour, features, language, tracking));
     }
 }
