@@ -82,8 +82,7 @@ public sealed class BookletPress(Resources resources)
             var booklet = new LaidOutBooklet(context.Source.Name, book.Paper, pages, templates, book.Styles);
             return (Made: misfits.Count == 0 && !problems.HasErrors ? make(booklet) : default, Misfits: misfits);
         });
-        foreach (var misfit in made.SelectMany(one => one.Misfits))
-            problems.Error(new Place(misfit.Source?.File ?? "booklet.md", misfit.Source?.Line ?? 0), misfit.Message);
+        Misfits.Report(made.SelectMany(one => one.Misfits), context.Source, problems);
         return problems.HasErrors ? null : [.. made.Select(one => one.Made!)];
     }
 

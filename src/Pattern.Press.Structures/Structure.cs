@@ -38,6 +38,12 @@ public sealed class Structure
     /// <summary>What it is called.</summary>
     public string Title { get; }
 
+    /// <summary>The names of all pieces and mats that some fit may have.</summary>
+    public IReadOnlyList<string> PieceNames => [.. Definition.Pieces.Select(piece => piece.Id), .. Definition.Mats.Select(mat => mat.Id)];
+
+    /// <summary>The names of all values that some fit may have; a single fit has those that matter to it.</summary>
+    public IReadOnlyList<string> ValueNames => ModelValues.Names(Definition);
+
     /// <summary>What it suits, a sentence.</summary>
     public string Suits { get; }
 

@@ -25,15 +25,7 @@ internal sealed class Composer
         _context = context;
         _values = new ValueText(context.Primary.Kit.Ruler, context.Secondary.Kit.Ruler, context.Phrases);
         _words = new PhraseFigureWords(context.Phrases);
-        _options = new MarkdownOptions
-        {
-            TipTitle = context.Phrases["callout.tip"],
-            CautionTitle = context.Phrases["callout.caution"],
-            Destinations = Destinations(),
-            Files = new SortedDictionary<string, string>(
-                context.Source.Steps.ToDictionary(step => step.File, StepsPart.Destination, StringComparer.Ordinal),
-                StringComparer.Ordinal),
-        };
+        _options = BookletLinks.Options(context.Source, context.Phrases);
         _solid = new FinishedFigure(context, _values);
         _bindings = new ModelBindings(context, _values, new FigureMaker(context, _values, _words, _solid, _options));
     }
@@ -53,7 +45,7 @@ internal sealed class Composer
         var made = AtOnce.Select(tasks, task =>
         {
             var found = new Problems();
-            var words = new MakersWords(_context, _bindings, _options, found);
+            var words = new MakersWords(_context.Source, _bindings, _options, found);
             return (task.Paper, Part: task.Paper is { } paper ? task.Part.OnPaper!(paper, words, found) : task.Part.OnAny!(words, found), Found: found);
         });
         problems.AddRange(made.SelectMany(one => one.Found.All));
@@ -94,6 +86,8 @@ internal sealed class Composer
     private Book Book(PaperSize paper, IReadOnlyList<BookPart> parts, Problems problems)
     {
         var source = _context.Source;
+
+        // Figures that links lead to may stand in a step that could not be read.
         return new Book
         {
             Title = source.Title,
@@ -103,15 +97,9 @@ internal sealed class Composer
             Date = source.Date,
             RunningTitle = source.Title,
             Paper = (paper.Size.Width.Millimetres, paper.Size.Height.Millimetres),
-            Parts = Numbering.Apply(parts, _context.Phrases, source.Steps, problems),
+            Parts = Numbering.Apply(parts, _context.Phrases, source.Steps, source.UnreadSteps.Count > 0 ? new Problems() : problems, link => Whereabouts.In(source).Find(link)),
         };
     }
-
-    private List<string> Destinations() =>
-    [
-        "cover", "introduction", "before", "print", "check-square", "materials", "measurements", "checked",
-        "scoring", "sheets", "steps", "key", "proofs", "licence", "class", .. _context.Source.Steps.Select(StepsPart.Destination),
-    ];
 }
 
 /// <summary>A booklet composed for one paper.</summary>

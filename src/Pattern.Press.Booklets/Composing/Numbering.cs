@@ -18,22 +18,28 @@ internal sealed class Numbering
 
     private readonly PhraseBook _phrases;
     private readonly Problems _problems;
+    private readonly Func<string, Place?>? _written;
     private readonly Dictionary<Block, int> _numbers = new(ReferenceEqualityComparer.Instance);
     private readonly SortedDictionary<string, int> _figures = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, int> _steps = new(StringComparer.Ordinal);
     private readonly HashSet<string> _withoutNumber = new(StringComparer.Ordinal);
 
-    private Numbering(PhraseBook phrases, IReadOnlyList<StepSource> steps, Problems problems)
+    private Numbering(PhraseBook phrases, IReadOnlyList<StepSource> steps, Problems problems, Func<string, Place?>? written)
     {
-        (_phrases, _problems) = (phrases, problems);
+        (_phrases, _problems, _written) = (phrases, problems, written);
         foreach (var step in steps)
             _steps[Parts.StepsPart.Destination(step)] = step.Number;
     }
 
     /// <summary>The parts with figures numbered and references filled in.</summary>
-    public static IReadOnlyList<BookPart> Apply(IReadOnlyList<BookPart> parts, PhraseBook phrases, IReadOnlyList<StepSource> steps, Problems problems)
+    /// <param name="parts">The parts in reading order.</param>
+    /// <param name="phrases">The program's own words.</param>
+    /// <param name="steps">The steps.</param>
+    /// <param name="problems">Takes what is wrong.</param>
+    /// <param name="written">Finds where a maker wrote something that the program set in a block of its own; null where nobody knows.</param>
+    public static IReadOnlyList<BookPart> Apply(IReadOnlyList<BookPart> parts, PhraseBook phrases, IReadOnlyList<StepSource> steps, Problems problems, Func<string, Place?>? written = null)
     {
-        var numbering = new Numbering(phrases, steps, problems);
+        var numbering = new Numbering(phrases, steps, problems, written);
         foreach (var flow in parts.OfType<FlowPart>())
             numbering.Count(flow.Blocks);
         return [.. parts.Select(part => part is FlowPart flow ? flow with { Blocks = numbering.Fill(flow.Blocks) } : part)];
@@ -95,7 +101,7 @@ internal sealed class Numbering
 
         // The same picture may stand in two places, and a link leads to the first; a name that a maker gave is given once.
         if (figure is FigureBlock)
-            _problems.Error(PlaceOf(figure.Source), $"Another figure is named “{name[FigurePrefix.Length..]}” already.", "Give each a name of its own.");
+            _problems.Error(PlaceOf(figure.Source, name), $"Another figure is named “{name[FigurePrefix.Length..]}” already.", "Give each a name of its own.");
     }
 
     private List<Block> Fill(IReadOnlyList<Block> blocks) => [.. blocks.Select(Fill)];
@@ -168,9 +174,9 @@ internal sealed class Numbering
     {
         var name = target[FigurePrefix.Length..];
         if (_withoutNumber.Contains(target))
-            _problems.Error(PlaceOf(source), $"The picture “{name}” has no caption and so no number to refer to.", "Give it one, in quotation marks behind its file: ![…](lid.png \"The lid\").");
+            _problems.Error(PlaceOf(source, target), $"The picture “{name}” has no caption and so no number to refer to.", "Give it one, in quotation marks behind its file: ![…](lid.png \"The lid\").");
         else
-            _problems.Error(PlaceOf(source), $"There is no figure named “{name}” in this booklet.", _figures.Count > 0 ? Spelling.Advice(name, [.. _figures.Keys.Select(known => known[FigurePrefix.Length..])]) : "Name one with “name:” in its block; a picture has the name of its file.");
+            _problems.Error(PlaceOf(source, target), $"There is no figure named “{name}” in this booklet.", _figures.Count > 0 ? Spelling.Advice(name, [.. _figures.Keys.Select(known => known[FigurePrefix.Length..])]) : "Name one with “name:” in its block; a picture has the name of its file.");
     }
 
     private IReadOnlyList<Inline> Words(ReferenceInline reference)
@@ -188,7 +194,8 @@ internal sealed class Numbering
         string Say(string key, int number) => isName ? _phrases.Format(key, ("n", Whole(number))).Replace(' ', '\u00A0') : Whole(number);
     }
 
-    private static Place PlaceOf(BlockSource? source) => source is { } known ? new Place(known.File, known.Line) : new Place("booklet.md");
+    private Place PlaceOf(BlockSource? source, string target) =>
+        source is { } known ? new Place(known.File, known.Line) : _written?.Invoke("#" + target) ?? new Place(BookletReader.FileName);
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

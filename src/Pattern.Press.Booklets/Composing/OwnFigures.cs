@@ -248,9 +248,50 @@ internal static class OwnFigures
             0 => "",
             1 => $": {Said(differences[0])}",
             2 when own is SizeValue && differences[0] == differences[1] => $": {Said(differences[0])} both ways",
-            _ => $": {string.Join(", ", differences.Select(difference => difference == Length.Zero ? "the same" : Said(difference)))}",
+            2 when own is SizeValue => $": {Side(differences[0], "width")}, {Side(differences[1], "height")}",
+            _ => Marks(differences, ruler),
         };
+
+        string Side(Length difference, string name) => difference == Length.Zero ? $"the {name} is right" : $"the {name} is {Said(difference)}";
     }
+
+    // As somebody says it who lays a ruler along the card: which marks are out, and by how much.
+    private static string Marks(List<Length> differences, Ruler ruler)
+    {
+        string Said(Length difference) => $"{LengthFormat.Format(difference.Abs(), ruler)} too {(difference.IsNegative ? "near" : "far from")} the edge";
+        var wrong = differences.Select((difference, i) => (Difference: difference, Number: i + 1)).Where(mark => mark.Difference != Length.Zero).ToList();
+        if (wrong.Count == 0)
+            return "";
+        var groups = wrong.GroupBy(mark => mark.Difference, mark => Ordinal(mark.Number, differences.Count)).ToList();
+        if (groups is [var all] && wrong.Count == differences.Count)
+            return $": every mark is {Said(all.Key)}";
+        var rest = (differences.Count - wrong.Count) switch
+        {
+            0 => "",
+            1 => "; the other is right",
+            _ => "; the others are right",
+        };
+        return $": {string.Join(", ", groups.Select(group => $"{Listed([.. group])} {Said(group.Key)}"))}{rest}";
+    }
+
+    private static string Listed(IReadOnlyList<string> marks) => marks.Count == 1
+        ? $"the {marks[0]} mark is"
+        : $"the {string.Join(", ", marks.SkipLast(1))} and {marks[^1]} marks are";
+
+    private static string Ordinal(int number, int count) => number switch
+    {
+        1 => "first",
+        _ when number == count => "last",
+        2 => "second",
+        3 => "third",
+        _ => (number % 10, number % 100 is > 10 and < 14) switch
+        {
+            (1, false) => $"{number}st",
+            (2, false) => $"{number}nd",
+            (3, false) => $"{number}rd",
+            _ => $"{number}th",
+        },
+    };
 
     private static string Text(Value value, Ruler ruler) => value switch
     {

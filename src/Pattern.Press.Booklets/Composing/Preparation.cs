@@ -14,7 +14,7 @@ namespace Pattern.Press.Booklets.Composing;
 internal static class Preparation
 {
     /// <summary>Reads the folder, the theme and the phrases, and fits the structure on both rulers.</summary>
-    /// <returns>What the parts are composed from, or null when too little of it is right.</returns>
+    /// <returns>What the parts are composed from, or null when too little of it is right; the words have been checked then.</returns>
     public static BookletContext? Prepare(string folder, BuildOptions options, Resources resources, Problems problems)
     {
         var source = BookletReader.Read(folder, problems);
@@ -24,7 +24,7 @@ internal static class Preparation
 
         var (phrases, styles, structure) = ReadOthers(source, options, resources, problems);
         if (structure is null)
-            return null;
+            return WordsOnly();
 
         var given = new SortedDictionary<string, GivenValue>(StringComparer.Ordinal);
         foreach (var (name, place, value) in source.Sizes)
@@ -35,10 +35,10 @@ internal static class Preparation
 
         RefuseUnusedStocks(source, structure, problems);
         if (!source.CanBeFitted)
-            return null;
+            return WordsOnly();
         var (metric, imperial) = FitBoth(structure, source, given, problems);
         if (metric is null || imperial is null || phrases is null || styles is null)
-            return null;
+            return WordsOnly();
         var context = new BookletContext
         {
             Source = source,
@@ -55,6 +55,15 @@ internal static class Preparation
         SheetsOfStock.Check(context, problems);
         ProvenFits.Check(context, problems);
         return context with { OwnFigures = OwnFigure.ReadAll(context, problems) };
+
+        // What is wrong in the words is told together with what is wrong above them.
+        BookletContext? WordsOnly()
+        {
+            const string Usual = "en-GB";
+            if ((phrases ?? PhraseBook.Load(resources.PhrasesFolder, Usual, new Problems())) is { } any)
+                WordsAlone.Check(source, any, structure, problems);
+            return null;
+        }
     }
 
     // What takes longest, all at once: the proofs of both fits, and their sheets if a part of the booklet is about them.

@@ -9,7 +9,9 @@ namespace Pattern.Press.Booklets.Content;
 /// <summary>Reads a booklet's folder: <c>booklet.md</c> and the files in <c>steps</c>. Nothing outside the folder is read.</summary>
 public static partial class BookletReader
 {
-    private const string FileName = "booklet.md";
+    /// <summary>The file that makes a folder a booklet.</summary>
+    public const string FileName = "booklet.md";
+
 
     /// <summary>The keys of the front matter of <c>booklet.md</c>, in the order a maker would write them.</summary>
     public static IReadOnlyList<string> Keys { get; } =
@@ -83,7 +85,7 @@ public static partial class BookletReader
         if (currency is null && (stocks.Values.Any(stock => stock.Pack?.Price is not null) || adhesive?.Pack?.Price is not null || extras?.Any(extra => extra.Pack?.Price is not null) == true))
             problems.Error(top, "There are prices, but not what they are in.", "Say it with “currency”, such as “currency: £” or “currency: EUR”.");
 
-        var steps = StepReader.ReadAll(folder, needed: !without.Contains(BookletPart.Steps), problems);
+        var (steps, unread) = StepReader.ReadAll(folder, needed: !without.Contains(BookletPart.Steps), problems);
         return new BookletSource
         {
             CanBeFitted = modelIsReadable && structure is not null,
@@ -129,6 +131,7 @@ public static partial class BookletReader
             Cautions = cautions ?? [],
             Introduction = body,
             Steps = steps,
+            UnreadSteps = unread,
         };
     }
 

@@ -144,6 +144,9 @@ public sealed record BookletSource
 
     /// <summary>The steps in order.</summary>
     public required IReadOnlyList<StepSource> Steps { get; init; }
+
+    /// <summary>Files of steps that could not be read, with their numbers: links to them are no mistakes of their own.</summary>
+    public IReadOnlyList<(string File, int Number)> UnreadSteps { get; init; } = [];
 }
 
 /// <summary>The parts of a booklet, in order.</summary>

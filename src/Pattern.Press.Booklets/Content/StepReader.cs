@@ -13,21 +13,31 @@ internal static partial class StepReader
     /// <summary>The keys of a step's front matter.</summary>
     public static readonly IReadOnlyList<string> Keys = ["title", "kind", "piece", "figure", "time", "tools", "caution"];
 
-    /// <summary>Reads every step of a booklet, in the order of their numbers.</summary>
-    public static IReadOnlyList<StepSource> ReadAll(string folder, bool needed, Problems problems)
+    /// <summary>Reads every step of a booklet, in the order of their numbers, and says which files could not be read.</summary>
+    public static (IReadOnlyList<StepSource> Steps, IReadOnlyList<(string File, int Number)> Unread) ReadAll(string folder, bool needed, Problems problems)
     {
         if (!Directory.Exists(Path.Combine(folder, FolderName)))
         {
             if (needed)
                 problems.Error(new Place(FolderName), "There are no steps.", MissingAdvice(folder));
-            return [];
+            return ([], []);
         }
 
         var numbered = Number(folder, problems);
         if (numbered.Count == 0 && needed && !problems.All.Any(p => p.File.StartsWith(FolderName + "/", StringComparison.Ordinal)))
             problems.Error(new Place(FolderName), "There are no steps.", "Write the first one in steps/01-name.md, or leave the part out with “leave_out: [steps]”.");
         CheckNumbers(numbered, problems);
-        return [.. numbered.Select(entry => Read(folder, entry.File, entry.Number, problems)).OfType<StepSource>()];
+        var steps = new List<StepSource>();
+        var unread = new List<(string File, int Number)>();
+        foreach (var (number, file) in numbered)
+        {
+            if (Read(folder, file, number, problems) is { } step)
+                steps.Add(step);
+            else
+                unread.Add((file, number));
+        }
+
+        return (steps, unread);
     }
 
     private static string MissingAdvice(string folder)
@@ -138,11 +148,13 @@ internal static partial class StepReader
         var minutes = timeKey is null ? null : Minutes(timeKey);
         if (string.IsNullOrWhiteSpace(body.Text))
             problems.Error(body.Start with { Column = 0 }, "The step has a title but no words.", "Write below the front matter what to do.");
-        return title is null ? null : new StepSource
+
+        // Without its title, too, the words of a step are read on, so that what is wrong in them is told in one go.
+        return new StepSource
         {
             File = file,
             Number = number,
-            Title = title,
+            Title = title ?? "",
             Piece = piece,
             PiecePlace = pieceKey?.Place ?? new Place(file, 1),
             Figure = figure,

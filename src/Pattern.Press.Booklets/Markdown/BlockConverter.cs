@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Markdig.Extensions.CustomContainers;
 using Markdig.Extensions.Tables;
 using Markdig.Extensions.TaskLists;
@@ -26,7 +27,7 @@ using TableRow = Pattern.Press.Typesetting.Blocks.TableRow;
 namespace Pattern.Press.Booklets.Markdown;
 
 /// <summary>Turns a syntax tree into blocks.</summary>
-internal sealed class BlockConverter
+internal sealed partial class BlockConverter
 {
     private const int DeepestHeading = 4;
 
@@ -76,6 +77,10 @@ internal sealed class BlockConverter
             case CustomContainer container:
                 if (Container(container) is { } contained)
                     result.Add(contained with { Source = contained.Source ?? source });
+                break;
+            case MarkdownQuote quote when Mark(quote) is { } mark:
+                if (Marked(quote, mark) is { } told)
+                    result.Add(told with { Source = source });
                 break;
             case MarkdownQuote quote:
                 result.Add(new Typesetting.Blocks.QuoteBlock(Convert(quote)) { Source = source });
@@ -282,6 +287,51 @@ internal sealed class BlockConverter
                 return null;
         }
     }
+
+    // The way of writing a tip that many know from elsewhere; there are only two kinds, and none is guessed.
+    private CalloutBlock? Marked(MarkdownQuote quote, Match mark)
+    {
+        var written = mark.Groups["mark"].Value;
+        var (known, title) = mark.Groups["kind"].Value.ToUpperInvariant() switch
+        {
+            "TIP" => (CalloutKind.Tip, _context.Options.TipTitle),
+            "CAUTION" => (CalloutKind.Caution, _context.Options.CautionTitle),
+            _ => ((CalloutKind?)null, ""),
+        };
+        if (known is not { } kind)
+        {
+            _context.Problems.Error(Place(quote), $"There is no “{written}”.", "Write “> [!TIP]” for what makes the work easier, “> [!CAUTION]” for what can hurt.");
+            return null;
+        }
+
+        if (!mark.Groups["alone"].Success)
+        {
+            _context.Problems.Error(Place(quote), $"“{written}” has to stand on a line of its own at the start of its quotation.", $"Write “> {written}”, and the words in lines below it that start with “>” too.");
+            return null;
+        }
+
+        var first = ((MarkdownParagraph)quote[0]).Inline!;
+        while (first.FirstChild is { } part && part.Span.Start < mark.Index + mark.Length)
+            part.Remove();
+        if (first.FirstChild is Markdig.Syntax.Inlines.LineBreakInline end)
+            end.Remove();
+        var content = Convert(quote);
+        if (content.Count > 0)
+            return new CalloutBlock(kind, title, content);
+        _context.Problems.Error(Place(quote), $"“{written}” has no words.", "Write them in lines below it that start with “>” too.");
+        return null;
+    }
+
+    private Match? Mark(MarkdownQuote quote)
+    {
+        if (quote.FirstOrDefault() is not MarkdownParagraph { Inline: not null } first || first.Span.Start < 0 || first.Span.Start >= _context.Text.Text.Length)
+            return null;
+        var match = CalloutMark().Match(_context.Text.Text, first.Span.Start);
+        return match.Success ? match : null;
+    }
+
+    [GeneratedRegex(@"\G(?<mark>\[!(?<kind>[A-Za-z]+)\])(?<alone>[ \t]*(?=\n|\z))?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant)]
+    private static partial Regex CalloutMark();
 
     private CalloutBlock? Callout(CustomContainer container, CalloutKind kind, string usualTitle)
     {

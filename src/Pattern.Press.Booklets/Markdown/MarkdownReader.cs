@@ -9,7 +9,8 @@ namespace Pattern.Press.Booklets.Markdown;
 
 /// <summary>
 /// Turns a maker's Markdown into blocks: all of CommonMark but raw HTML, with pipe tables, task lists, values in double
-/// braces, and the containers <c>::: tip</c>, <c>::: caution</c> and <c>::: figure</c>.
+/// braces, the containers <c>::: tip</c>, <c>::: caution</c> and <c>::: figure</c>, and quotations that start with
+/// <c>[!TIP]</c> or <c>[!CAUTION]</c>, which are such containers too.
 /// </summary>
 public static class MarkdownReader
 {

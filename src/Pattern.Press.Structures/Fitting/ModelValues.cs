@@ -1,5 +1,6 @@
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
+using Pattern.Press.Structures.Files;
 using Pattern.Press.Structures.Formulas;
 
 namespace Pattern.Press.Structures.Fitting;
@@ -25,6 +26,18 @@ internal static class ModelValues
             AddPart(all, part);
         return all;
     }
+
+    /// <summary>The names that <see cref="All"/> may give for a structure, whatever is set.</summary>
+    public static IReadOnlyList<string> Names(StructureDefinition definition) =>
+    [
+        "item.name", "item.width", "item.depth", "item.height", "item.diameter",
+        .. definition.Order.Select(named => $"size.{named.Name}"),
+        .. definition.Pieces.SelectMany(piece => PartNames(piece.Id).Concat(piece.Marks.Select(mark => $"{piece.Id}.{mark.Name}"))),
+        .. definition.Mats.SelectMany(mat => PartNames(mat.Id)),
+    ];
+
+    private static IEnumerable<string> PartNames(string id) =>
+        new[] { "sheet", "width", "height", "quantity", "scores_across", "scores_down" }.Select(name => $"{id}.{name}");
 
     private static void AddItem(SortedDictionary<string, Value> all, Item item)
     {

@@ -153,7 +153,7 @@ internal sealed class BookPass(LayoutSession session)
         foreach (var content in page.Contents)
         {
             if (FixedText.Beyond(content.Items, page) is { } words)
-                session.Report(page.Source, $"“{words}” reaches beyond the edge of its page. Shorten it, or use larger paper.");
+                session.Report(page.Source, $"“{words}” reaches beyond the edge of its page. Shorten it, or use larger paper.", words, page.Width);
             if (content.Role is null)
             {
                 items.Add(new ArtifactItem(ArtifactKind.Layout, content.Items));
@@ -188,7 +188,8 @@ internal sealed class BookPass(LayoutSession session)
                 strip.Source,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{strip.Kind} is {strip.Height + pads:0.#} mm high, but a page holds only {session.TextHeight:0.#} mm. Make it smaller, or divide it."));
+                    $"{strip.Kind} is {strip.Height + pads:0.#} mm high, but a page holds only {session.TextHeight:0.#} mm. Make it smaller, or divide it."),
+                strip.Words);
         }
     }
 

@@ -111,7 +111,9 @@ internal sealed record Column
             Source,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"“{shaped.WidestWords}” is {shaped.MinWidth:0.#} mm wide and cannot be broken, but there are only {Math.Max(0, width):0.#} mm for it. Shorten it, or put soft hyphens in it where it may be broken."));
+                $"“{shaped.WidestWords}” is {shaped.MinWidth:0.#} mm wide and cannot be broken, but there are only {Math.Max(0, width):0.#} mm for it. Shorten it, or put soft hyphens in it where it may be broken."),
+            shaped.WidestWords,
+            Math.Max(0, width));
     }
 
     /// <summary>Notes characters that a face has no glyph for: they would print as empty boxes.</summary>
@@ -120,7 +122,7 @@ internal sealed record Column
         for (var i = 0; i < glyphs.Count; i++)
         {
             if (glyphs[i].Id == 0)
-                Session.Report(Source, $"The typeface {face.PostScriptName} has no “{text.Substring(glyphs[i].Start, glyphs[i].Length)}” (in “{text.Trim()}”). Write it another way.");
+                Session.Report(Source, $"The typeface {face.PostScriptName} has no “{text.Substring(glyphs[i].Start, glyphs[i].Length)}” (in “{text.Trim()}”). Write it another way.", text.Trim());
         }
     }
 }

@@ -62,7 +62,12 @@ internal sealed class LayoutSession
     public IReadOnlyDictionary<string, string> UsedLabels => _usedLabels;
 
     /// <summary>Notes something that does not fit.</summary>
-    public void Report(BlockSource? source, string message) => _problems.Add(new LayoutProblem(source, message));
+    /// <param name="source">Where the block came from, if that is known.</param>
+    /// <param name="message">What is wrong and what to do about it.</param>
+    /// <param name="words">The words it is about; empty when it is not about words.</param>
+    /// <param name="room">The room there is for them; 0 when it is not about room.</param>
+    public void Report(BlockSource? source, string message, string words = "", double room = 0) =>
+        _problems.Add(new LayoutProblem(source, message) { Words = words, Room = room });
 
     /// <summary>How many problems were reported so far.</summary>
     public int ProblemCount => _problems.Count;
@@ -120,7 +125,10 @@ internal sealed class LayoutSession
         foreach (var (target, source) in _targets)
         {
             if (!places.Contains(target))
-                Report(source, $"Something leads to “{target}”, but nothing in the booklet has that name. Correct the name, or take the link away.");
+            {
+                var message = $"Something leads to “{target}”, but nothing in the booklet has that name. Correct the name, or take the link away.";
+                _problems.Add(new LayoutProblem(source, message) { MissingPlace = target });
+            }
         }
     }
 

@@ -54,6 +54,7 @@ public sealed partial class FailingProofs : IDisposable
     [InlineData("gable-top-box", Gable, GableOpens, "box: {claims: flat-foldable, stands: on floor, opens", "how far its folds are from folding flat: they cannot", "leave out “claims: flat-foldable”", GableOpens)]
     [InlineData("open-tray", "80 x 55 x 25 mm", "tray: {}", "tray: {claims: closed}", "the widest gap all round", "leave out “claims: closed”", "tray: {}")]
     [InlineData("tuck-end-box", Tuck, "    front tuck flap: {onto", "    lower lid: {meets: upper lid}\n    front tuck flap: {onto", "the widest gap between edges that meet", @"make the two edges equally long, and fold what lies between them so that they come [\d.]+ mm nearer", "    front tuck flap: {onto")]
+    [InlineData("card-and-envelope", "148 x 105 mm", "envelope: {opens: [top flap]}", "envelope: {}", "on its way in", @"under “assembly”: {envelope: {opens: \[(?<n>[a-z, ]+)\]}}", "envelope: {opens: [{n}]}")]
     public void A_structure_that_does_not_work(string structure, string item, string line, string wrong, string said, string advice, string right)
     {
         var folder = Draft(structure, item);
@@ -79,6 +80,23 @@ public sealed partial class FailingProofs : IDisposable
         Assert.True(change.Success, told);
         File.WriteAllText(own, File.ReadAllText(own).Replace("right: item_long}", $"right: item_long + {change.Groups["n"].Value} mm}}", StringComparison.Ordinal));
         Assert.DoesNotContain("room between one and the next", Check(folder), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_card_that_is_too_large_for_its_envelope()
+    {
+        // As it is for the example, but much too small where the play is less.
+        const string Width = "envelope_width: up(max(card_width, card_height) + play + card_layers + paper.caliper)";
+        const string Wrong = "envelope_width: up(max(card_width, card_height) + 3 * play - 12 mm + card_layers + paper.caliper)";
+        var folder = Draft("card-and-envelope", "148 x 105 mm");
+        var own = Own(folder, "card-and-envelope", Width, Wrong);
+        Set(folder, "play", 3);
+        var told = Check(folder);
+        Assert.Contains("Card in the envelope: room on each side", told, StringComparison.Ordinal);
+        var change = EnvelopeLarger().Match(told);
+        Assert.True(change.Success, told);
+        File.WriteAllText(own, File.ReadAllText(own).Replace("- 12 mm", $"- 12 mm + {change.Groups["n"].Value} mm", StringComparison.Ordinal));
+        Assert.DoesNotContain("Card in the envelope: room on each side", Check(folder), StringComparison.Ordinal);
     }
 
     // What goes in too tightly, presses and pushes against folded gussets: each says its own amount, and the largest of them is
@@ -148,6 +166,9 @@ public sealed partial class FailingProofs : IDisposable
 
     [GeneratedRegex(@"Place them (?<n>[\d.]+) mm farther apart")]
     private static partial Regex NearItems();
+
+    [GeneratedRegex(@"Make the envelope (?<n>\d+) mm longer and wider inside")]
+    private static partial Regex EnvelopeLarger();
 
     [GeneratedRegex(@"[Mm]ake (the platform|one of them) (?<n>\d+) mm (shorter and narrower|smaller there)")]
     private static partial Regex PlatformSmaller();

@@ -181,6 +181,10 @@ public sealed class SpoiltBooklets
         Assert.Contains("there is 3.5 mm where 4 mm is needed", errors, StringComparison.Ordinal);
         Assert.Contains("there is 1.37 mm where 3 mm is needed", errors, StringComparison.Ordinal);
 
+        // Of several marks it is said which are out.
+        Assert.Contains(": the first mark is 1 mm too far from the edge; the other is right", errors, StringComparison.Ordinal);
+        Assert.Contains(": the third and last marks are 1 mm too near the edge; the others are right", errors, StringComparison.Ordinal);
+
         // What works, but is another box, is no error.
         Assert.Contains($"booklet.md:{copy.LineOf("booklet.md", "size.ease")}:3: warning", errors, StringComparison.Ordinal);
         Assert.Equal(0, copy.Build().Code);
@@ -242,6 +246,52 @@ public sealed class SpoiltBooklets
         Assert.Equal(1, code);
         Assert.Contains("no unit", errors, StringComparison.Ordinal);
         Assert.Contains("peice", errors, StringComparison.Ordinal);
+    }
+
+    // Each keeps the booklet from being fitted in a way of its own; what is wrong in the words is told all the same.
+    [Theory]
+    [InlineData("round: 58 mm", "round: 58", "item.dameter", "“item.diameter”")]
+    [InlineData("structure: explosion-box", "structure: explosoin-box", null, "explosion-box")]
+    [InlineData("lid_depth: 22 mm", "lid_depth: 220 mm", "lid.shet", "“lid.sheet”")]
+    [InlineData("weight: 250 g/m2", "weight: 250", "size.gussett", "“size.gusset”")]
+    [InlineData("theme: handout", "theme: handuot", "lid.shet", "“lid.sheet”")]
+    public void What_is_wrong_in_the_words_is_told_together_with_the_front_matter(string from, string to, string? name, string advice)
+    {
+        using var copy = new BookletCopy();
+        const string file = "steps/04-fold-the-base.md";
+        copy.Change("booklet.md", from, to)
+            .Change("booklet.md", "give them away", "give [them](#figure-nowhere) away")
+            .Change(file, "Fold every long score", $$$"""
+                <i>x</i> ![A fold](fold.png) [there](#nowhere) {{{{{(name ?? "size.anything")}}}}} {{lid.sheet}} {{card.name}} [first](01-cut-the-card.md)
+
+                Fold every long score
+                """);
+        var (code, _, errors) = BookletCopy.Run("check", copy.Folder);
+        Assert.Equal(1, code);
+        var at = $"{file}:{copy.LineOf(file, "<i>x</i>")}:";
+        string[] wrong =
+        [
+            $"booklet.md:{copy.LineOf("booklet.md", to)}:",
+            $"booklet.md:{copy.LineOf("booklet.md", "#figure-nowhere")}",
+            at + "1: error: HTML", at + "5: error: HTML", at + "10: error: There is no picture fold.png", at + "30: error: The link leads to “#nowhere”",
+            .. name is null ? Array.Empty<string>() : [$"error: There is no value “{name}”"],
+        ];
+        Assert.All(wrong, part => Assert.Contains(part, errors, StringComparison.Ordinal));
+        Assert.Contains(advice, errors, StringComparison.Ordinal);
+        Assert.Equal(wrong.Length, errors.Split(": error: ").Length - 1);
+    }
+
+    [Fact]
+    public void A_step_that_cannot_be_read_is_told_once_and_not_where_links_lead_to_it()
+    {
+        using var copy = new BookletCopy();
+        const string file = "steps/04-fold-the-base.md";
+        File.WriteAllText(Path.Combine(copy.Folder, file), "No front matter.");
+        copy.Change("steps/02-score-the-base.md", "Lay the base", "See [here](04-fold-the-base.md) and [there](#step-4) and [this](#figure-in-it). Lay the base");
+        var (code, _, errors) = BookletCopy.Run("check", copy.Folder);
+        Assert.Equal(1, code);
+        Assert.StartsWith($"{file}:1: error: The front matter is missing.", errors, StringComparison.Ordinal);
+        Assert.Single(errors.Split(": error: ").Skip(1));
     }
 
     [Fact]

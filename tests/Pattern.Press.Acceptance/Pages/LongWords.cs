@@ -67,6 +67,28 @@ public sealed class LongWords
         AssertRefused(copy, copy.Build("--paper", "a4", "--only", "templates"), "too long for the words of a template page", "card:", "shorter names");
     }
 
+    [Fact]
+    public void Words_too_wide_where_the_program_sets_them_are_problems_at_the_lines_that_they_are_written_on()
+    {
+        using var copy = new BookletCopy();
+        const string Wide = "Teedosenexplosionsschachtelverpackungsanleitungsheftchenumschlagbildunterschriftenverzeichnisregistereintragsnummernliste";
+        File.Copy(Path.Combine(DependencyArrows.RepositoryRoot(), "content", "structures", "explosion-box.yaml"), Path.Combine(copy.Folder, "my-box.yaml"));
+        copy.Change("my-box.yaml", "name: Lid top mat", $"name: S{Wide}")
+            .Change("booklet.md", "structure: explosion-box", "structure: ./my-box.yaml")
+            .Change("booklet.md", "name: moss-green card", $"name: A{Wide} card")
+            .Change("booklet.md", "  - scissors", $"  - B{Wide}")
+            .Change("booklet.md", "of narrow ribbon", $"of “C{Wide}” ribbon")
+            .Change("booklet.md", "make as many boxes as you like", $"D{Wide}")
+            .Change("steps/02-score-the-base.md", "title: ", $"title: E{Wide} ");
+        var (code, _, errors) = copy.Build("--paper", "a4");
+        Assert.Equal(1, code);
+        foreach (var (file, letter) in new[] { ("booklet.md", 'A'), ("booklet.md", 'B'), ("booklet.md", 'C'), ("booklet.md", 'D'), ("steps/02-score-the-base.md", 'E'), ("my-box.yaml", 'S') })
+            Assert.Matches($"(^|\n)(\\./)?{file}:{copy.LineOf(file, letter + Wide)}(:\\d+)?: error: “+{letter}{Wide}", errors);
+
+        // Each is told once, where there is least room for it.
+        Assert.Single(errors.Split($"“B{Wide}").Skip(1));
+    }
+
     [Theory]
     [InlineData("Lid top mat with small leaves that run upwards from the near edge to the far one, and round the corners", true)]
     [InlineData("Lidtopmatwithsmallleavesthatrunupwardsfromtheneartothefaredgeandround", false)]

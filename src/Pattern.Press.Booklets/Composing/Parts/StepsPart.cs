@@ -34,7 +34,10 @@ internal static class StepsPart
     private static int ToTheQuarter(int minutes) => minutes < 60 ? minutes : (int)Math.Round(minutes / 15.0, MidpointRounding.AwayFromZero) * 15;
 
     /// <summary>The destination of a step.</summary>
-    public static string Destination(StepSource step) => string.Create(CultureInfo.InvariantCulture, $"step-{step.Number}");
+    public static string Destination(StepSource step) => Destination(step.Number);
+
+    /// <summary>The destination of the step with a number.</summary>
+    public static string Destination(int number) => string.Create(CultureInfo.InvariantCulture, $"step-{number}");
 
     private static List<Block> Step(BookletContext context, StepSource step, IBindings bindings, MakersWords makers, MarkdownOptions options, Problems problems)
     {
@@ -47,7 +50,7 @@ internal static class StepsPart
         if (Takes(context, step) is { Length: > 0 } takes)
             blocks.Add(Words.Paragraph(takes, ParagraphKind.Small));
         if (step.Caution.Length > 0)
-            blocks.Add(new CalloutBlock(CalloutKind.Caution, phrases["callout.caution"], [new ParagraphBlock(makers.Inlines(step.Caution, new Place(step.File)))]));
+            blocks.Add(new CalloutBlock(CalloutKind.Caution, phrases["callout.caution"], [new ParagraphBlock(makers.Inlines(step.Caution, step.File))]));
 
         var words = MarkdownReader.ToBlocks(step.Body, context.Source.Folder, bindings, problems, options with
         {

@@ -78,7 +78,7 @@ internal static class TemplatesPart
         foreach (var tiled in plan.Tiled.Where(tiled => tiled.Tiles.Count > PrintSettings.MostPages))
         {
             problems.Error(
-                new Place("booklet.md"),
+                context.Source.Item is null ? context.Source.StructurePlace : context.Source.ItemPlace,
                 $"The template “{tiled.Part.Piece.Name}” takes {tiled.Tiles.Count.ToString(CultureInfo.InvariantCulture)} pages of {paper.Name}.",
                 $"Use larger paper, or add --force to print all {tiled.Tiles.Count.ToString(CultureInfo.InvariantCulture)} pages.");
         }

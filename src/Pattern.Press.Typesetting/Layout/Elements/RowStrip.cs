@@ -9,7 +9,8 @@ namespace Pattern.Press.Typesetting.Layout.Elements;
 /// <param name="Width">The room for its text.</param>
 /// <param name="Share">Where lines stand in that room: 0 at the left, 1 at the right.</param>
 /// <param name="Lines">The lines.</param>
-internal sealed record RowCell(double X, double Width, double Share, BrokenLines Lines);
+/// <param name="Words">The first words in it.</param>
+internal sealed record RowCell(double X, double Width, double Share, BrokenLines Lines, string Words);
 
 /// <summary>A row of a table, with the line below it.</summary>
 internal sealed class RowStrip(
@@ -30,6 +31,9 @@ internal sealed class RowStrip(
     public double LineBelowFrom { get; init; }
 
     public override string Kind => "A row of the table";
+
+    /// <summary>The words of its highest cell.</summary>
+    public override string Words => cells.MaxBy(cell => cell.Lines.Count)?.Words ?? "";
 
     public override double Height => _height;
 

@@ -182,7 +182,7 @@ internal sealed class TableElement : BlockElement<TableBlock>
                     ColumnAlignment.Centre => 0.5,
                     _ => 0.0,
                 };
-                cells.Add(new RowCell(left, width, share, paragraph.Break(width, justified: false)));
+                cells.Add(new RowCell(left, width, share, paragraph.Break(width, justified: false), cell.Content is [TextInline words, ..] ? words.Text : ""));
                 at += span;
             }
 

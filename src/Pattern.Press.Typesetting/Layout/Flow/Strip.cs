@@ -14,6 +14,9 @@ internal abstract class Strip
     /// <summary>What it is, for messages.</summary>
     public virtual string Kind => "A part of the text";
 
+    /// <summary>The words in it that make it high, for messages; empty where they are not known.</summary>
+    public virtual string Words => "";
+
     /// <summary>Its height in millimetres.</summary>
     public abstract double Height { get; }
 
