@@ -65,6 +65,8 @@ internal sealed class ProofTexts(BookletContext context)
             FoldingProofKind.RoomBetweenItems => phrases.Format("proofs.between_items", item),
             FoldingProofKind.RoomAboveItem => phrases.Format("proofs.above_item", item),
             FoldingProofKind.ItemPassesOpening => phrases.Format("proofs.opening", item),
+            FoldingProofKind.RoomAroundPutIn => phrases.Format("proofs.around_put_in", ("piece", Lower(proof.Piece)), ("other", Name(proof.Other))),
+            FoldingProofKind.PutInPassesOpening => phrases.Format("proofs.opening_put_in", ("piece", Lower(proof.Piece)), ("other", Name(proof.Other))),
             _ => null,
         };
     }

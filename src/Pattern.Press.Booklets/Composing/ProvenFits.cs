@@ -62,6 +62,8 @@ internal static class ProvenFits
             FoldingProofKind.ItemPassesOpening when Closing(proof, context) is { } panel =>
                 $"If the {panel} is folded open to put it in, say so in the structure’s file: assembly: {{{proof.Piece}: {{opens: [{panel}]}}, item: {{goes: inside {proof.Piece}}}}}.",
             FoldingProofKind.ItemPassesOpening => $"Make the opening {twice} wider, {leaveOut}",
+            FoldingProofKind.RoomAroundPutIn => $"Make the {piece} {twice} longer and wider inside, or the {other} as much smaller, {leaveOut}",
+            FoldingProofKind.PutInPassesOpening => $"Say in the structure’s file which flap is open when the {other} goes in: assembly: {{{proof.Piece}: {{opens: [top flap]}}}}; or make the opening {twice} wider.",
             FoldingProofKind.GlueHasRoom => $"Make it {lacks} wider, or use glue that holds on a narrow tab.",
             FoldingProofKind.SeamsLieFlat when double.IsInfinity(proof.Found) => $"In the structure’s file, fold the {piece} so that its glue comes to lie on something, or take the glue away.",
             FoldingProofKind.SeamsLieFlat => $"In the structure’s file, bring the two {lacks} nearer to each other.",

@@ -105,4 +105,10 @@ public sealed record AssembledPart(string Part)
 
     /// <summary>Whether it claims to fold flat.</summary>
     public bool ClaimsFlatFoldable { get; init; }
+
+    /// <summary>
+    /// Whether it is put into what it stands beside in the end, pressed flat, as a card into its envelope; it is drawn beside it
+    /// all the same.
+    /// </summary>
+    public bool IsPutIn { get; init; }
 }

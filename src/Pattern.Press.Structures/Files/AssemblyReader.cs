@@ -57,6 +57,14 @@ internal static class AssemblyReader
             reading.Problems.Error(entry.Place, $"Where “{id}” goes is missing; only the first piece stands by itself.", $"Write goes: inside {before[0].Part.Part}, or over, around or on it.");
         if (goes is not null && before.Count == 0)
             reading.Problems.Error(goes.Place, "The first piece stands by itself; it goes nowhere.", "Take “goes” out, or put the piece it goes to first.");
+        if (entry.Find("then") is { } then && then.AsChoice(["inside"]) is not null)
+        {
+            if (part.Goes == GoesWhere.Beside && id != Assembly.Item)
+                part = part with { IsPutIn = true };
+            else
+                reading.Problems.Error(then.Place, "Only a piece that goes beside another one is put inside that in the end.", "Write goes: inside alone, or goes: beside and a piece.");
+        }
+
         part = Stands(part, entry.Find("stands"), kinds, reading);
         part = part with
         {

@@ -12,6 +12,9 @@ public sealed class AssembledThing
     // What is as thick as this above a layer lies on it, in millimetres.
     private const double Hair = 1e-6;
 
+    /// <summary>A fold past this angle, in degrees, lies flat once it is pressed, as the spine of a card in its envelope.</summary>
+    private const double NearlyOver = 150;
+
     /// <summary>How far flaps are folded that are shown open, as a part of their finished angle.</summary>
     private const double FlapOpening = 0.12;
 
@@ -145,6 +148,37 @@ public sealed class AssembledThing
     {
         var corners = parts.SelectMany(part => part.Corners).ToList();
         return Math.Max(corners.Max(c => c.X) - corners.Min(c => c.X), Math.Max(corners.Max(c => c.Y) - corners.Min(c => c.Y), corners.Max(c => c.Z) - corners.Min(c => c.Z)));
+    }
+
+    /// <summary>
+    /// A piece that is put into what it stands beside, as the body it is then: every fold that is nearly over pressed down, as
+    /// thick as its layers, its mats and what lies in it. Null for any other, and where nothing is there to be put into.
+    /// </summary>
+    /// <param name="part">The part.</param>
+    /// <param name="contents">How thick what lies in it is, in millimetres.</param>
+    internal (PosedPart Host, PosedPart Body)? PutIn(AssembledPart part, double contents)
+    {
+        if (!part.IsPutIn || Closed.FirstOrDefault(one => one.Part.Part == part.To) is not { Pose: not null } host)
+            return null;
+        var piece = Find(part.Part)!;
+        var pressed = Folder.Pose(piece.Piece, fold => fold.Angle > NearlyOver ? 180 : fold.Angle);
+        var corners = pressed.Panels.SelectMany(panel => panel.Corners).ToList();
+        var (width, depth) = (corners.Max(c => c.X) - corners.Min(c => c.X), corners.Max(c => c.Y) - corners.Min(c => c.Y));
+
+        // In its middle, where its layers lie on each other.
+        var middle = MiddleOf(corners);
+        var thick = contents + (corners.Max(c => c.Z) - corners.Min(c => c.Z)) + pressed.Panels.Where(panel => Lies(panel, middle)).Sum(panel =>
+            caliper(piece) + new[] { SheetSide.Facing, SheetSide.Away }.Sum(side => MatLayers.On(kit, part.Part, panel.Panel, side, caliper)));
+        var ground = Ground(host).Corners;
+        var (across, deep) = (ground.Max(c => c.X) - ground.Min(c => c.X), ground.Max(c => c.Y) - ground.Min(c => c.Y));
+        var body = new ItemBody(false, width, depth, thick);
+        if (across >= deep != width >= depth)
+            body = body.Turned;
+        var own = new PosedPart(part with { Goes = GoesWhere.Inside }, 0, null, body, MiddleOf(host) with { Z = 0 });
+        return (host, own.Moved(Vector3d.UnitZ * Floor(host, own, [.. Closed])));
+
+        static bool Lies(PosedPanel panel, Vector3d at) =>
+            panel.Corners.Max(c => c.X) > at.X && panel.Corners.Min(c => c.X) < at.X && panel.Corners.Max(c => c.Y) > at.Y && panel.Corners.Min(c => c.Y) < at.Y;
     }
 
     // What covers something comes off, and so does what leaves another way than up, as a drawer.

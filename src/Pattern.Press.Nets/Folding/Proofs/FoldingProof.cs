@@ -68,6 +68,12 @@ public enum FoldingProofKind
 
     /// <summary>The item passes the opening.</summary>
     ItemPassesOpening,
+
+    /// <summary>What is put into a flat piece at last, as a card into its envelope, has room on every side there.</summary>
+    RoomAroundPutIn,
+
+    /// <summary>It passes the opening.</summary>
+    PutInPassesOpening,
 }
 
 /// <summary>What a proof says about printing.</summary>
@@ -105,7 +111,8 @@ public sealed record FoldingProof(
     /// <summary>Whether the limit is the least there must be, not the most.</summary>
     public bool LimitIsLeast => Kind is FoldingProofKind.ItemGoesIn or FoldingProofKind.ItemIsNotTooTall or FoldingProofKind.GlueHasRoom
         or FoldingProofKind.Clearance or FoldingProofKind.RoomBesideGussets or FoldingProofKind.RoomAroundItem
-        or FoldingProofKind.RoomBetweenItems or FoldingProofKind.RoomAboveItem or FoldingProofKind.ItemPassesOpening or FoldingProofKind.Encloses;
+        or FoldingProofKind.RoomBetweenItems or FoldingProofKind.RoomAboveItem or FoldingProofKind.ItemPassesOpening or FoldingProofKind.Encloses
+        or FoldingProofKind.RoomAroundPutIn or FoldingProofKind.PutInPassesOpening;
 
     /// <summary>By how much it misses its limit; 0 when it holds.</summary>
     public double Lacks => Holds ? 0 : LimitIsLeast ? Limit - Found : Found - Limit;

@@ -44,6 +44,41 @@ internal static class ItemProofs
         }
     }
 
+    /// <summary>Proves of what is put into a flat piece at last, as a card into its envelope, that it goes in and has room there.</summary>
+    public static IEnumerable<FoldingProof> OfPutIn(KitProofs.Working work)
+    {
+        foreach (var part in work.Thing.Parts.Where(part => part.IsPutIn))
+        {
+            // Without a place of its own the item lies in what is put in.
+            var carried = work.Kit.Kit.Assembly.Find(Assembly.Item) is null ? work.Kit.Item : null;
+            if (work.Thing.PutIn(part, carried?.Height ?? 0) is not var (host, body))
+                continue;
+            var card = work.Caliper(host) / 2;
+            if (carried is not null && Carried(carried, body, work.Kit.Kit.Pieces.First(one => one.Piece.Id == part.Part).Piece) is { } over)
+                yield return Proof(FoldingProofKind.RoomAroundItem, part.Part, Assembly.Item, new ItemRoom(over, ""), work.Kit.Ease);
+            if (!host.Pose!.Panels.All(panel => Math.Abs(panel.Facing.Z) > 0.99))
+                continue;
+            if (ItemRoom.InPocket(body.Item!, body.Foot, host.Pose, card, null, []) is { } room)
+                yield return Proof(FoldingProofKind.RoomAroundPutIn, host.Part.Part, part.Part, room, KitProofs.Clearance(2 * card));
+
+            // In through the side where most of it is open.
+            var ways = new[] { Leaving.Back, Leaving.Front, Leaving.Right, Leaving.Left };
+            if (ways.Select(way => ItemRoom.InPocket(body.Item!, body.Foot, host.Pose, card, way, [.. host.Part.Opens])).OfType<ItemRoom>().MaxBy(one => one.Room) is { } best)
+                yield return Proof(FoldingProofKind.PutInPassesOpening, host.Part.Part, part.Part, best, 0);
+        }
+
+        static FoldingProof Proof(FoldingProofKind kind, string host, string other, ItemRoom room, double least) =>
+            new(kind, host, room.Room, least, room.Room >= least - KitProofs.Working.Rounding, room.Panel.Length > 0 ? [room.Panel] : []) { Other = other };
+    }
+
+    // How much of the panel that lies still shows around the item at the least.
+    private static double? Carried(ItemBody item, PosedPart body, Piece piece)
+    {
+        var bounds = piece.Panel(piece.Root).Outline.Bounds;
+        var (wide, narrow) = (Math.Max(bounds.Width, bounds.Height), Math.Min(bounds.Width, bounds.Height));
+        return body.Item is null ? null : Math.Min(wide - Math.Max(item.Width, item.Depth), narrow - Math.Min(item.Width, item.Depth)) / 2;
+    }
+
     // The least distance of two items; seen from above, things that are round as they stand are discs and all others oblongs.
     private static double? Between(List<PosedPart> items)
     {

@@ -135,12 +135,23 @@ internal sealed record ItemRoom(double Room, string Panel)
 
             if (line.Count < 2)
                 continue;
-            var room = section.LeastDistance(line[0] with { Z = 0 }, line[1] with { Z = 0 }) - card;
+
+            // A pocket that holds something thick is as much narrower: what goes up its side is lost across.
+            var away = leaving is { } outwards ? Beside(item, line, outwards) : section.LeastDistance(line[0] with { Z = 0 }, line[1] with { Z = 0 });
+            var room = away - card - (item.Height / 2);
             if (least is null || room < least.Room)
                 least = new ItemRoom(room, fold.Child);
         }
 
         return least;
+    }
+
+    // How far beside the way of an item a line ahead of it lies; below 0 where it lies across that way.
+    private static double Beside(ItemBody item, List<Vector3d> line, Leaving leaving)
+    {
+        var (across, half) = leaving is Leaving.Right or Leaving.Left ? (Vector3d.UnitY, item.Depth / 2) : (Vector3d.UnitX, item.Width / 2);
+        var (one, other) = (across.Dot(line[0]), across.Dot(line[1]));
+        return one * other <= 0 ? -half : Math.Min(Math.Abs(one), Math.Abs(other)) - half;
     }
 
     private static ItemRoom? Nearer(

@@ -40,6 +40,7 @@ public static class KitProofs
         proofs.AddRange(SeamProofs.Of(work));
         proofs.AddRange(ClaimProofs.Of(work));
         proofs.AddRange(FittingProofs.Of(work));
+        proofs.AddRange(ItemProofs.OfPutIn(work));
         proofs.AddRange(ItemProofs.Of(work));
         return proofs;
     }
