@@ -42,7 +42,7 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
 
         if (figure.Show == FigureShow.Folded)
         {
-            var folded = solid.Folded(part.Piece, figure.Folded);
+            var folded = solid.Folded(part.Piece, figure.Folded, figure.HasMats);
             return Block(figure, folded, solid.Describe(folded), problems);
         }
 

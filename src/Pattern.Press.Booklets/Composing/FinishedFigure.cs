@@ -68,9 +68,9 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
             : phrases.Format("alternative.finished", ("width", width), ("depth", depth), ("height", height));
     }
 
-    /// <summary>One piece, folded part of the way or wholly, with its mats once it is finished.</summary>
-    public FoldedDrawing Folded(Piece piece, double folded) =>
-        new(piece, folded, upsideDown: FinishedThing.IsTurnedOver(kit, piece), opens: FinishedThing.Opens(kit, piece));
+    /// <summary>One piece, folded part of the way or wholly, bare or with its mats.</summary>
+    public FoldedDrawing Folded(Piece piece, double folded, bool hasMats = false) =>
+        new(piece, folded, upsideDown: FinishedThing.IsTurnedOver(kit, piece), mats: hasMats ? MatPlacing.On(piece, kit.Parts) : null, opens: FinishedThing.Opens(kit, piece));
 
     /// <summary>The moment when glued seams of a piece are closed; null where no glue holds it to itself.</summary>
     public GluingDrawing? Gluing(Piece piece, IReadOnlyList<string> kinds) => GluingDrawing.Of(kit, piece, kinds);

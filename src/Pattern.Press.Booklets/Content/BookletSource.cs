@@ -308,6 +308,9 @@ public sealed record FigureSource(string Subject, FigureShow Show, IReadOnlyList
 
     /// <summary>For <see cref="FigureShow.Folded"/>: how far it is folded, above 0 to 1.</summary>
     public double Folded { get; init; } = 1;
+
+    /// <summary>For <see cref="FigureShow.Folded"/>: whether its mats are on it.</summary>
+    public bool HasMats { get; init; }
 }
 
 /// <summary>Markdown text with the place it starts at.</summary>

@@ -7,7 +7,7 @@ namespace Pattern.Press.Booklets.Content;
 public static class FigureReader
 {
     /// <summary>The keys of a figure.</summary>
-    public static IReadOnlyList<string> Keys { get; } = ["of", "show", "folded", "emphasise", "caption", "name"];
+    public static IReadOnlyList<string> Keys { get; } = ["of", "show", "folded", "mats", "emphasise", "caption", "name"];
 
     /// <summary>The words for what a figure shows, in the order of <see cref="FigureShow"/>.</summary>
     public static IReadOnlyList<string> Shows { get; } =
@@ -53,13 +53,14 @@ public static class FigureReader
         var emphasise = map.Find("emphasise");
         var caption = map.Find("caption");
         var folded = map.Find("folded") is { } part ? Folded(part, problems) : 1;
+        var mats = map.Find("mats")?.AsYesNo() == true;
         var name = map.Find("name") is { } given ? Name(given, problems) : "";
         map.RefuseTheRest();
         FigureShow? shown = show is null
             ? (of is null && piece is null ? FigureShow.Finished : FigureShow.Flat)
             : Show(show);
         return shown is { } what && Make(of, what, piece, emphasise?.AsWordsList(problems) ?? [], caption?.AsWords(problems) ?? "", map.Place, problems) is { } figure
-            ? figure with { Folded = folded, Name = name }
+            ? figure with { Folded = folded, HasMats = mats, Name = name }
             : null;
     }
 

@@ -18,6 +18,9 @@ public sealed record DraftRequest(Structure Structure, string StructureWord, Ite
 {
     /// <summary>What the maker sets about the structure, each as it stands in a booklet: <c>sides: 8</c>.</summary>
     public IReadOnlyList<string> Sizes { get; init; } = [];
+
+    /// <summary>Whether templates and figures are drawn from the inch column, and the item is said in inches.</summary>
+    public bool InInches { get; init; }
 }
 
 /// <summary>
@@ -40,7 +43,7 @@ public static class Draft
         var model = request.Structure.Fit(
             new FitRequest
             {
-                Ruler = Ruler.WholeMillimetres,
+                Ruler = request.InInches ? Ruler.SixteenthInches : Ruler.WholeMillimetres,
                 Item = request.Item,
                 ItemPlace = new Place("--item"),
                 Given = given,
@@ -86,21 +89,24 @@ public static class Draft
     private static string FrontPage(DraftRequest request, Model model, IReadOnlyList<DraftStock> stocks)
     {
         var (structure, item) = (request.Structure, request.Item);
+        var many = model.Kit.Assembly.Find(Assembly.Item) is { Places.Count: > 1 and var count } ? count : 1;
+        var fits = many == 1 ? $"Made to fit {DraftWords.A(item.Name)}" : $"Made to fit {DraftWords.Number(many)} {DraftWords.Plural(item.Name)}";
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture, $"""
             ---
             title: {Quoted(structure.Title)}
-            subtitle: {Quoted($"Made to fit {DraftWords.A(item.Name)}")}
+            subtitle: {Quoted(fits)}
             maker: Your name
             licence: Write here what people may do with this booklet and with what they make from it.
             item:
               name: {Quoted(item.Name)}
 
             """);
+        string Said(Length length) => request.InInches ? InInches(length) : Words(length);
         text.Append(item.Shape == ItemShape.Round
-            ? $"  round: {Words(item.Width)}\n"
-            : $"  width: {Words(item.Width)}\n  depth: {Words(item.Depth)}\n");
-        text.Append(CultureInfo.InvariantCulture, $"  height: {Words(item.Height)}\nstructure: {request.StructureWord}\n");
+            ? $"  round: {Said(item.Width)}\n"
+            : $"  width: {Said(item.Width)}\n  depth: {Said(item.Depth)}\n");
+        text.Append(CultureInfo.InvariantCulture, $"  height: {Said(item.Height)}\nstructure: {request.StructureWord}\n");
         if (request.Sizes.Count > 0)
             text.Append("sizes:\n");
         foreach (var size in request.Sizes)
@@ -109,6 +115,8 @@ public static class Draft
         foreach (var stock in stocks)
             text.Append(stock.Written);
         text.Append(CultureInfo.InvariantCulture, $"papers: [{string.Join(", ", request.Papers)}]\n");
+        if (request.InInches)
+            text.Append("primary: imperial\n");
         text.Append("tools:\n");
         foreach (var tool in Tools(model))
             text.Append(CultureInfo.InvariantCulture, $"  - {Quoted(tool)}\n");
@@ -116,14 +124,16 @@ public static class Draft
         text.Append("extras:\n");
         if (model.Kit.Parts.Any(part => part.Piece.GlueAreas.Count > 0 || part.Kind == PartKind.Mat))
             text.Append("  - double-sided tape, 6 mm (1/4 in) wide, or a glue that does not wrinkle paper\n");
+        var things = many == 1 ? $"{DraftWords.Article(item.Name)} {{{{item.name}}}}," : $"{DraftWords.Number(many)} of these: {{{{item.name}}}}, each";
+        var yours = many == 1 ? "yours" : "the largest of yours";
         text.Append(item.Shape == ItemShape.Round
-            ? $"  - \"{DraftWords.Article(item.Name)} {{{{item.name}}}}, no more than {{{{item.diameter}}}} across and {{{{item.height}}}} {upwards}; measure yours before you cut\"\n"
-            : $"  - \"{DraftWords.Article(item.Name)} {{{{item.name}}}}, no more than {{{{item.width}}}} by {{{{item.depth}}}} and {{{{item.height}}}} {upwards}; measure yours before you cut\"\n");
+            ? $"  - \"{things} no more than {{{{item.diameter}}}} across and {{{{item.height}}}} {upwards}; measure {yours} before you cut\"\n"
+            : $"  - \"{things} no more than {{{{item.width}}}} by {{{{item.depth}}}} and {{{{item.height}}}} {upwards}; measure {yours} before you cut\"\n");
         text.Append("cautions:\n  - A craft knife is sharper than it looks. Stand up to cut, keep the steel ruler between the blade and your fingers, and put a cork on the knife when you stop.\n");
         foreach (var caution in model.Words.Cautions)
             text.Append(CultureInfo.InvariantCulture, $"  - {Quoted(caution)}\n");
         text.Append("---\n\n");
-        text.Append(CultureInfo.InvariantCulture, $"{Suits(structure)} This one is made to fit {DraftWords.Article(item.Name)} {{{{item.name}}}} ");
+        text.Append(CultureInfo.InvariantCulture, $"{Suits(structure)} This one is made to fit {(many == 1 ? $"{DraftWords.Article(item.Name)} {{{{item.name}}}}" : $"{DraftWords.Number(many)} of these: {{{{item.name}}}}, each")} ");
         text.Append(item.Shape == ItemShape.Round
             ? $"{{{{item.diameter}}}} across and {{{{item.height}}}} {upwards}.\n\n"
             : upwards == "thick"
@@ -156,6 +166,8 @@ public static class Draft
         if (pieces.Any(piece => !DraftSteps.IsMeasured(piece) && piece.Folds.Count > 0))
             yield return "a pin, to prick through the template";
     }
+
+    private static string InInches(Length length) => LengthFormat.Format(length, Ruler.SixteenthInches) is var said && LengthParser.Parse(said) == length ? said : Words(length);
 
     internal static string Words(Length length) => LengthFormat.Format(length, Ruler.WholeMillimetres) is var whole && LengthParser.Parse(whole) == length
         ? whole

@@ -53,6 +53,17 @@ public static partial class DraftItem
         return true;
     }
 
+    /// <summary>Whether its sizes are said in inches, so that the booklet is best drawn in them.</summary>
+    /// <param name="text">The item as it was said.</param>
+    public static bool IsInInches(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return InchPattern().IsMatch(text[(text.IndexOf(':', StringComparison.Ordinal) + 1)..]);
+    }
+
+    [GeneratedRegex(@"\d\s*(?:in\b|inch|""|″)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex InchPattern();
+
     [GeneratedRegex(@"\b(round|across|diameter)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex RoundPattern();
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Pattern.Press.Nets;
 using Pattern.Press.Nets.Folding;
+using Pattern.Press.Nets.Folding.Proofs;
 using Pattern.Press.Structures.Fitting;
 
 namespace Pattern.Press.Booklets.Drafting;
@@ -13,6 +14,9 @@ internal sealed class DraftSteps(Model model, Item item)
     private bool _saidHowToScore;
     private bool _saidHowTabsLean;
     private string? _traced;
+
+    // What is glued to what within each piece.
+    private readonly Dictionary<string, IReadOnlyList<FoundSeam>> _glued = new(StringComparer.Ordinal);
 
     private IEnumerable<Part> Pieces => model.Kit.Pieces;
 
@@ -158,10 +162,10 @@ internal sealed class DraftSteps(Model model, Item item)
         text.Append(traced == mats.Count
             ? $"Trace {it} from {its}, cut {it} out,\nand glue {it} on while everything is still flat.\n\n"
             : $"Cut {it} to the {(isOne ? "size" : "sizes")} in the table “What to cut”, and glue {it} on while\neverything is still flat.\n\n");
-        foreach (var mat in mats)
+        foreach (var mat in mats.Where(mat => !IsLate(mat)).Concat(mats.Where(IsLate)))
         {
             var many = mat.Quantity > 1 ? $"{{{{{mat.Piece.Id}.quantity}}}} of “{mat.Piece.Name}”" : $"“{mat.Piece.Name}”";
-            text.Append(CultureInfo.InvariantCulture, $"- {many}: for {mat.For}.\n");
+            text.Append(CultureInfo.InvariantCulture, $"- {many}: for {mat.For}{(IsLate(mat) ? ". Keep for later: tabs are glued there first" : "")}.\n");
         }
 
         if (traced > 0 && traced < mats.Count)
@@ -205,6 +209,30 @@ internal sealed class DraftSteps(Model model, Item item)
         var glued = new DraftFolding(model.Kit.Assembly, model.Words, part).IsGlued;
         string[] tools = glued ? ["bone folder", "glue or double-sided tape"] : ["bone folder"];
         Step($"{(piece.Folds.Count == 0 ? "Roll" : "Fold")}{(glued ? " and glue" : "")} the {name}", piece.Id, figure, glued ? 12 : 6, tools, text.ToString());
+        LateMats(part);
+    }
+
+    // Mats on walls that tabs are glued to go over those tabs and hide them.
+    private void LateMats(Part part)
+    {
+        var late = model.Kit.Parts.Where(mat => mat.Kind == PartKind.Mat && mat.Goes == part.Piece.Id && IsLate(mat)).ToList();
+        if (late.Count == 0)
+            return;
+        var text = new StringBuilder("Let the glue of the tabs dry for a few minutes. Then glue in the mats that you kept; they hide the tabs.\n\n");
+        foreach (var mat in late)
+            text.Append(CultureInfo.InvariantCulture, $"- {(mat.Quantity > 1 ? $"{{{{{mat.Piece.Id}.quantity}}}} of “{mat.Piece.Name}”" : $"“{mat.Piece.Name}”")}: for {mat.For}.\n");
+        text.Append("\nLower each in from above, its bottom edge first, and rub it down from the middle outwards. Leave the same border of card on all\nsides.\n");
+        text.Append(CultureInfo.InvariantCulture, $"\n::: figure\nof: {part.Piece.Id}\nshow: folded\nmats: yes\n:::\n");
+        Step(late.Sum(mat => mat.Quantity) == 1 ? "Glue in the last mat" : "Glue in the last mats", part.Piece.Id, "", 6, ["glue"], text.ToString());
+    }
+
+    private bool IsLate(Part mat)
+    {
+        if (mat.On is not { Count: > 0 } kinds || Pieces.FirstOrDefault(part => part.Piece.Id == mat.Goes) is not { } host)
+            return false;
+        if (!_glued.TryGetValue(host.Piece.Id, out var seams))
+            _glued[host.Piece.Id] = seams = SeamClosing.Glued(host.Piece, model.Kit.Assembly.Seams);
+        return seams.Any(seam => seam.Side == mat.Side && kinds.Contains(seam.Target!.Panel.Kind, StringComparer.OrdinalIgnoreCase));
     }
 
     // What is glued into another piece is a step of its own, with its way there beside the words.
@@ -247,7 +275,8 @@ internal sealed class DraftSteps(Model model, Item item)
         var first = Pieces.First().Piece.Id;
         var around = parts.FirstOrDefault(part => part.Part != Assembly.Item && part.Goes == GoesWhere.Around)?.Part;
         var text = Numbered(lines) + (around is null ? "" : "\n::: figure\nshow: finished\n:::\n");
-        Step(item.Name == "gift" ? "Put it together" : $"Put in the {item.Name}", around ?? first, around is null ? "finished" : "insert", 5, [], text);
+        var isOne = model.Kit.Assembly.Find(Assembly.Item) is not { Places.Count: > 1 };
+        Step(item.Name == "gift" ? "Put it together" : $"Put in the {(isOne ? item.Name : DraftWords.Plural(item.Name))}", around ?? first, around is null ? "finished" : "insert", 5, [], text);
     }
 
     private static string Numbered(IEnumerable<string> lines) =>
@@ -343,7 +372,7 @@ internal sealed class DraftSteps(Model model, Item item)
         var number = (_steps.Count + 1).ToString("00", CultureInfo.InvariantCulture);
         var slug = new string([.. title.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')]).Replace("--", "-", StringComparison.Ordinal).Trim('-');
         var front = new StringBuilder("---\n");
-        front.Append(CultureInfo.InvariantCulture, $"title: {Draft.Quoted(title)}\npiece: {piece}\nfigure: {figure}\ntime: {minutes} min\n");
+        front.Append(CultureInfo.InvariantCulture, $"title: {Draft.Quoted(title)}\npiece: {piece}\n{(figure.Length > 0 ? $"figure: {figure}\n" : "")}time: {minutes} min\n");
         if (tools.Length > 0)
             front.Append(CultureInfo.InvariantCulture, $"tools: [{string.Join(", ", tools.Select(Draft.Quoted))}]\n");
         if (caution is not null)

@@ -21,6 +21,8 @@ internal static class Contrasts
     {
         if (paint is not { } front)
             return;
+        // What also stands on white paper can only become darker.
+        var onPaper = grounds.Contains(White);
         foreach (var ground in grounds)
         {
             if (ground is not { } back)
@@ -33,7 +35,9 @@ internal static class Contrasts
             problems.Error(
                 front.Place,
                 $"{front.Name} ({front.Colour}) on {back.Name} ({back.Colour}) has a contrast of {shown}:1; it needs {least.ToString(CultureInfo.InvariantCulture)}:1.",
-                front.Colour.Luminance < back.Colour.Luminance ? "Make it darker." : "Make it lighter, or its ground darker.");
+                front.Colour.Luminance < back.Colour.Luminance ? "Make it darker."
+                    : onPaper ? $"Make it darker, or {back.Name} lighter."
+                    : "Make it lighter, or its ground darker.");
         }
     }
 

@@ -17,37 +17,66 @@ internal sealed partial class ThemeMap(YamlMap map, string path, Problems proble
 {
     private const string PaintAdvice = "Write six hexadecimal digits after a #, in quotation marks: \"#1f6f5c\".";
 
+    private readonly HashSet<string> _wrong = new(StringComparer.Ordinal);
+
     /// <summary>A mapping inside this one; null after noting that it is missing.</summary>
     public ThemeMap? Inner(string key, string advice) =>
         map.Need(key, advice)?.AsMap() is { } inner ? new ThemeMap(inner, path.Length == 0 ? key : path + "." + key, problems) : null;
 
     /// <summary>A size of type in points.</summary>
-    public double Points(string key, double least, double most)
+    /// <param name="key">Its key.</param>
+    /// <param name="least">The least it can be.</param>
+    /// <param name="most">The most it can be.</param>
+    /// <param name="usual">What it may well be, for advice.</param>
+    public double Points(string key, double least, double most, double usual)
     {
-        if (map.Need(key, $"Write a size of type, such as “{key}: 11 pt”.") is not { } item)
-            return least;
+        var example = string.Create(CultureInfo.InvariantCulture, $"“{key}: {usual} pt”");
+        if (map.Need(key, $"Write a size of type, such as {example}.") is not { } item)
+            return Wrong(key, usual);
         if (PointPattern().Match(item.Scalar ?? "") is { Success: true } match)
         {
             var points = double.Parse(match.Groups[1].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
             if (points >= least && points <= most)
                 return points;
             problems.Error(item.Place, $"A {Full(key)} of {item.Scalar} cannot be.", string.Create(CultureInfo.InvariantCulture, $"It can be from {least} pt to {most} pt."));
-            return least;
+            return Wrong(key, usual);
         }
 
-        problems.Error(item.Place, $"“{item.Scalar}” is not a size of type.", $"Sizes of type are in points: “{key}: 11 pt”.");
-        return least;
+        problems.Error(item.Place, $"{item.Written} is not a size of type.", $"Sizes of type are in points: {example}.");
+        return Wrong(key, usual);
     }
 
     /// <summary>A distance, returned in millimetres.</summary>
-    public double Distance(string key, double least, double most)
+    /// <inheritdoc cref="Points"/>
+    public double Distance(string key, double least, double most, double usual)
     {
-        if (map.Need(key, $"Write a distance, such as “{key}: 5 mm”.") is not { } item || item.AsLength() is not { } length)
-            return least;
+        var example = string.Create(CultureInfo.InvariantCulture, $"“{key}: {usual} mm”");
+        if (map.Need(key, $"Write a distance, such as {example}.") is not { } item)
+            return Wrong(key, usual);
+        if (item.Scalar is null)
+        {
+            problems.Error(item.Place, $"{item.Written} is not a distance.", $"Write one with its unit: {example}.");
+            return Wrong(key, usual);
+        }
+
+        if (item.AsLength() is not { } length)
+            return Wrong(key, usual);
         if (length.Millimetres >= least && length.Millimetres <= most)
             return length.Millimetres;
         problems.Error(item.Place, $"A {Full(key)} of {item.Scalar} cannot be.", string.Create(CultureInfo.InvariantCulture, $"It can be from {least} mm to {most} mm."));
-        return least;
+        return Wrong(key, usual);
+    }
+
+    /// <summary>Whether all these keys could be read, so that it makes sense to compare them.</summary>
+    public bool AreRight(params ReadOnlySpan<string> keys)
+    {
+        foreach (var key in keys)
+        {
+            if (_wrong.Contains(key))
+                return false;
+        }
+
+        return true;
     }
 
     /// <summary>A small number of things; 1 when it is left out.</summary>
@@ -57,7 +86,7 @@ internal sealed partial class ThemeMap(YamlMap map, string path, Problems proble
             return 1;
         if (int.TryParse(item.Scalar, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= 1 && count <= most)
             return count;
-        problems.Error(item.Place, $"“{item.Scalar}” is not a number for {Full(key)}.", string.Create(CultureInfo.InvariantCulture, $"Write a whole number from 1 to {most}."));
+        problems.Error(item.Place, $"{item.Written} is not a number for {Full(key)}.", string.Create(CultureInfo.InvariantCulture, $"Write a whole number from 1 to {most}."));
         return 1;
     }
 
@@ -72,7 +101,7 @@ internal sealed partial class ThemeMap(YamlMap map, string path, Problems proble
             return null;
         if (Colour.TryParse(item.Scalar, out var colour))
             return new Paint(Full(key), colour, item.Place);
-        problems.Error(item.Place, $"“{item.Scalar}” is not a colour.", PaintAdvice);
+        problems.Error(item.Place, $"{item.Written} is not a colour.", PaintAdvice);
         return null;
     }
 
@@ -90,6 +119,12 @@ internal sealed partial class ThemeMap(YamlMap map, string path, Problems proble
 
     /// <summary>Reports every key that was never asked for.</summary>
     public void RefuseTheRest() => map.RefuseTheRest();
+
+    private double Wrong(string key, double usual)
+    {
+        _wrong.Add(key);
+        return usual;
+    }
 
     private string Full(string key) => path.Length == 0 ? key : path + "." + key;
 

@@ -127,7 +127,7 @@ public static class ThemeReader
                 ? Directory.EnumerateFiles(folder, "*.ttf", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(folder, f).Replace('\\', '/')).ToList()
                 : [];
             var nearest = Spelling.Nearest(path, known);
-            problems.Error(item.Place, $"There is no font {path} in the themes’ folder of fonts.", nearest is null ? "" : $"Did you mean “{nearest}”?");
+            problems.Error(item.Place, $"There is no font {path} in the themes’ folder of fonts.", nearest is null ? $"Name a file in {FontsFolder}, such as “{key}: {known.Order(StringComparer.Ordinal).FirstOrDefault() ?? "my-family/MyFamily-Regular.ttf"}”." : $"Did you mean “{nearest}”?");
             return null;
         }
 
@@ -141,7 +141,7 @@ public static class ThemeReader
         }
         catch (Exception broken) when (broken is IOException or UnauthorizedAccessException)
         {
-            problems.Error(item.Place, $"The font {path} cannot be read.");
+            problems.Error(item.Place, $"The font {path} cannot be read.", "Check that you may read it, and that no other program holds it.");
         }
 
         return null;
@@ -150,20 +150,18 @@ public static class ThemeReader
     private static TypeScale Scale(ThemeMap map, Problems problems)
     {
         var scale = new TypeScale(
-            Body: map.Points("body", 8, 16),
-            Leading: map.Points("leading", 9, 32),
-            Lead: map.Points("lead", 8, 24),
-            Small: map.Points("small", 6, 14),
-            Table: map.Points("table", 6, 16),
-            Heading1: map.Points("heading_1", 8, 60),
-            Heading2: map.Points("heading_2", 8, 48),
-            Heading3: map.Points("heading_3", 8, 36),
-            Title: map.Points("title", 14, 96),
-            Drawing: map.Points("drawing", 6, 14));
+            Body: map.Points("body", 8, 16, usual: 11),
+            Leading: map.Points("leading", 9, 32, usual: 15),
+            Lead: map.Points("lead", 8, 24, usual: 13),
+            Small: map.Points("small", 6, 14, usual: 9),
+            Table: map.Points("table", 6, 16, usual: 10),
+            Heading1: map.Points("heading_1", 8, 60, usual: 22),
+            Heading2: map.Points("heading_2", 8, 48, usual: 15.5),
+            Heading3: map.Points("heading_3", 8, 36, usual: 12),
+            Title: map.Points("title", 14, 96, usual: 36),
+            Drawing: map.Points("drawing", 6, 14, usual: 8));
         map.RefuseTheRest();
-        if (problems.HasErrors)
-            return scale;
-        if (scale.Leading < scale.Body * 1.1 || scale.Leading > scale.Body * 2)
+        if (map.AreRight("body", "leading") && (scale.Leading < scale.Body * 1.1 || scale.Leading > scale.Body * 2))
             problems.Error(map.PlaceOf("leading"), "The leading does not suit the size of the body.", "Lines stand 1.1 to 2 times the size of the type apart; 1.3 to 1.4 reads well.");
         Order("heading_1", scale.Heading1, "title", scale.Title);
         Order("heading_2", scale.Heading2, "heading_1", scale.Heading1);
@@ -174,8 +172,8 @@ public static class ThemeReader
 
         void Order(string lesserKey, double lesser, string greaterKey, double greater)
         {
-            if (lesser > greater)
-                problems.Error(map.PlaceOf(lesserKey), $"scale.{lesserKey} is larger than scale.{greaterKey}, which stands above it.");
+            if (lesser > greater && map.AreRight(lesserKey, greaterKey))
+                problems.Error(map.PlaceOf(lesserKey), $"scale.{lesserKey} is larger than scale.{greaterKey}, which stands above it.", "Make it smaller.");
         }
     }
 
@@ -215,22 +213,22 @@ public static class ThemeReader
     private static Spacing Distances(ThemeMap map)
     {
         var spacing = new Spacing(
-            Top: map.Distance("top", 10, 60),
-            Bottom: map.Distance("bottom", 10, 60),
-            Left: map.Distance("left", 10, 60),
-            Right: map.Distance("right", 10, 60),
-            Paragraph: map.Distance("paragraph", 0, 15),
-            Block: map.Distance("block", 1, 25),
-            Gutter: map.Distance("gutter", 2, 25));
+            Top: map.Distance("top", 10, 60, usual: 20),
+            Bottom: map.Distance("bottom", 10, 60, usual: 18),
+            Left: map.Distance("left", 10, 60, usual: 26),
+            Right: map.Distance("right", 10, 60, usual: 26),
+            Paragraph: map.Distance("paragraph", 0, 15, usual: 2.2),
+            Block: map.Distance("block", 1, 25, usual: 4.6),
+            Gutter: map.Distance("gutter", 2, 25, usual: 8));
         map.RefuseTheRest();
         return spacing;
     }
 
     private static LineStyles? Lines(ThemeMap map, Problems problems)
     {
-        var cutWidth = map.Distance("cut_width", 0.1, 1.5);
-        var foldWidth = map.Distance("fold_width", 0.1, 1);
-        var thinWidth = map.Distance("thin_width", 0.05, 0.5);
+        var cutWidth = map.Distance("cut_width", 0.1, 1.5, usual: 0.5);
+        var foldWidth = map.Distance("fold_width", 0.1, 1, usual: 0.35);
+        var thinWidth = map.Distance("thin_width", 0.05, 0.5, usual: 0.18);
         var cut = map.Paint("cut");
         var valley = map.Paint("valley");
         var mountain = map.Paint("mountain");
@@ -241,10 +239,10 @@ public static class ThemeReader
         var card = map.Paint("card");
         var cardAway = map.Paint("card_away");
         map.RefuseTheRest();
-        if (cutWidth <= foldWidth)
+        if (cutWidth <= foldWidth && map.AreRight("cut_width", "fold_width"))
             problems.Error(map.PlaceOf("cut_width"), "Lines to cut are no wider than folds.", "Weight tells them apart in a grey print; make lines to cut wider.");
-        if (foldWidth < thinWidth)
-            problems.Error(map.PlaceOf("fold_width"), "Folds are thinner than thin lines.");
+        if (foldWidth < thinWidth && map.AreRight("fold_width", "thin_width"))
+            problems.Error(map.PlaceOf("fold_width"), "Folds are thinner than thin lines.", "Make folds wider, or thin lines thinner.");
         foreach (var paint in new[] { cut, valley, mountain, glue, waste, faded })
             Contrasts.Check(paint, Contrasts.OfLines, problems, Contrasts.White, card, cardAway);
         // Figures are written in the colour of their dimension lines.

@@ -44,7 +44,7 @@ internal static class DraftCommand
             }
 
             var papers = parsed.GetValue(paper) is { Length: > 0 } chosen ? chosen.Select(one => one.Id).ToList() : ["a4", "letter"];
-            return Write(parsed.GetValue(structure)!, folder, found => new DraftRequest(found.Structure, found.Word, thing!, papers, parsed.GetValue(stock)) { Sizes = parsed.GetValue(size) ?? [] }, output, errors);
+            return Write(parsed.GetValue(structure)!, folder, found => new DraftRequest(found.Structure, found.Word, thing!, papers, parsed.GetValue(stock)) { Sizes = parsed.GetValue(size) ?? [], InInches = DraftItem.IsInInches(parsed.GetValue(item)!) }, output, errors);
         });
         return command;
     }

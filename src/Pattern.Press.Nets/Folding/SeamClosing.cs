@@ -60,20 +60,36 @@ public sealed class SeamClosing
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(said);
         ArgumentNullException.ThrowIfNull(kinds);
-        var part = new PosedPart(new AssembledPart(piece.Id), 0, Folder.Finished(piece), null, default);
+        var part = Finished(piece);
         var loops = part.Pose!.Gaps.Count > 0;
         if (part.Pose.Strips.Closing.Count > 0)
             return null;
-        var seams = said.ToList();
-        var elsewhere = seams.Where(seam => seam.Piece == piece.Id && seam.OtherPiece != piece.Id).Select(seam => seam.Panel).ToHashSet(StringComparer.Ordinal);
-        var own = new Assembly([part.Part], [.. seams.Where(seam => seam.Piece == piece.Id && seam.OtherPiece == piece.Id)]);
-        var found = SeamFinding.Of(own, [part], 1.5)
-            .Where(seam => seam is { Hold: SeamHold.Glue, Target: not null } && !elsewhere.Contains(seam.Panel.Panel.Kind))
+        var found = Glued(part, said)
             .Where(seam => kinds.Count == 0 || kinds.Contains(seam.Panel.Panel.Kind))
             .GroupBy(seam => seam.Panel.Panel.Kind, StringComparer.Ordinal)
             .Select(group => new SeamClosing(part.Pose!, [.. group], opens ?? []))
             .Where(closing => !loops || closing.Met < 1);
         return found.MinBy(closing => Math.Round(closing.Met, 6));
+    }
+
+    /// <summary>Every glued seam of a piece with itself.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="said">The seams of its assembly that are said outright.</param>
+    public static IReadOnlyList<FoundSeam> Glued(Piece piece, IEnumerable<Seam> said)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(said);
+        return Glued(Finished(piece), said);
+    }
+
+    private static PosedPart Finished(Piece piece) => new(new AssembledPart(piece.Id), 0, Folder.Finished(piece), null, default);
+
+    private static IReadOnlyList<FoundSeam> Glued(PosedPart part, IEnumerable<Seam> said)
+    {
+        var (id, seams) = (part.Part.Part, said.ToList());
+        var elsewhere = seams.Where(seam => seam.Piece == id && seam.OtherPiece != id).Select(seam => seam.Panel).ToHashSet(StringComparer.Ordinal);
+        var own = new Assembly([part.Part], [.. seams.Where(seam => seam.Piece == id && seam.OtherPiece == id)]);
+        return [.. SeamFinding.Of(own, [part], 1.5).Where(seam => seam is { Hold: SeamHold.Glue, Target: not null } && !elsewhere.Contains(seam.Panel.Panel.Kind))];
     }
 
     /// <summary>The piece at a moment from <see cref="Apart"/> to <see cref="Met"/>.</summary>

@@ -131,7 +131,7 @@ public sealed class YamlItem
             case "NO" or "FALSE" or "OFF":
                 return false;
             default:
-                Refuse($"“{Scalar}” should be yes or no.", Key.Length == 0 ? "" : $"Write “{Key}: yes” or “{Key}: no”.");
+                Refuse($"{Written} should be yes or no.", Key.Length == 0 ? "" : $"Write “{Key}: yes” or “{Key}: no”.");
                 return null;
         }
     }
@@ -141,9 +141,12 @@ public sealed class YamlItem
     {
         if (Scalar is { } text && choices.Contains(text))
             return text;
-        Refuse($"“{Scalar}” is not one of the choices here.", Spelling.Advice(Scalar ?? "", choices));
+        Refuse($"{Written} is not one of the choices here.", Spelling.Advice(Scalar ?? "", choices));
         return null;
     }
+
+    /// <summary>What is written, for the start of a message: the words in quotation marks, or what stands in their place.</summary>
+    public string Written => Scalar is { } words ? $"“{words}”" : IsMap ? "A group of lines" : "A list";
 
     // Figures alone, so that nobody writes the currency or "about" again.
     private string Example(decimal number) =>

@@ -31,6 +31,7 @@ public sealed partial class SheetsAsPrinted
             var captions = Caption().Matches(page.Text).ToList();
             if (captions.Count == 0)
                 continue;
+            var lists = CutList().Matches(page.Text).ToDictionary(list => list.Groups["figure"].Value, list => list.Groups["cuts"].Value);
             var frames = Frames(page, booklet).ToList();
             Assert.Equal(captions.Count, frames.Count);
             foreach (var (caption, frame) in captions.Zip(frames))
@@ -42,7 +43,7 @@ public sealed partial class SheetsAsPrinted
                 var drawing = new Drawing(frame, sheet.Width.Millimetres);
                 Assert.Equal(sheet.Height.Millimetres, frame.Height / drawing.Scale, OnSheet);
 
-                var left = CutApart(page, drawing, sheet, caption.Groups["cuts"].Value);
+                var left = CutApart(page, drawing, sheet, caption.Groups["cuts"] is { Success: true } cuts ? cuts.Value : lists[caption.Groups["figure"].Value]);
                 var parts = kit.Parts.Where(part => part.Stock == stock.Id).ToList();
                 var offcuts = new List<Bounds>();
                 foreach (var piece in left)
@@ -74,7 +75,7 @@ public sealed partial class SheetsAsPrinted
         var numbers = page.Runs.Where(run => !run.IsBold && drawing.Holds(run.Middle) && run.Text.All(char.IsDigit)).ToList();
         List<Bounds> table = [new(0, 0, sheet.Width.Millimetres, sheet.Height.Millimetres)];
         var next = 1;
-        foreach (var words in cuts.Split("; "))
+        foreach (var words in Item().Replace(cuts, "; $1 $2").TrimStart(';', ' ').Split("; "))
         {
             var said = Operation().Match(words);
             Assert.True(said.Success, words);
@@ -161,8 +162,17 @@ public sealed partial class SheetsAsPrinted
         }
     }
 
-    [GeneratedRegex(@"(?:One sheet|(?<count>\d+) sheets) of (?<stock>[^:]*?)\. Cuts: (?<cuts>[^.]*(?:\.\d[^.]*)*)\.(?: Left over: (?<left>[^.]*(?:\.\d[^.]*)*)\.)?")]
+    private const string Cut = @"(?:down|across) (?:at|every) [\d./ ]+(?:mm|in)(?: \([^)]*\))?(?:, \d+ times)?(?:, \d+ parts alike)?";
+
+    // Few cuts stand in the caption, many in a list below the drawings.
+    [GeneratedRegex(@"Figure (?<figure>\d+)\. (?:One sheet|(?<count>\d+) sheets) of (?<stock>[^:.]*?)(?:, all alike)?\.(?: Cuts: (?<cuts>[^.]*(?:\.\d[^.]*)*)\.)?(?: Left over: (?<left>[^.]*(?:\.\d[^.]*)*)\.)?")]
     private static partial Regex Caption();
+
+    [GeneratedRegex(@"The cuts of Figure\s(?<figure>\d+), in this order: (?<cuts>1\. " + Cut + @"(?: \d+\. " + Cut + @")*)")]
+    private static partial Regex CutList();
+
+    [GeneratedRegex(@"(?:^|\s)(\d+)\. (down|across)(?= (?:at|every))")]
+    private static partial Regex Item();
 
     [GeneratedRegex(@"^(?<number>\d+) (?<way>down|across) (?:at|every) (?<at>.+?)(?:, (?<times>\d+) times)?(?:, (?<parts>\d+) parts alike)?$")]
     private static partial Regex Operation();

@@ -14,6 +14,9 @@ public sealed class PrintedBook
         (Title, Author) = (document.Information.Title ?? "", document.Information.Author ?? "");
         Language = catalogue.TryGet(NameToken.Create("Lang"), out var language) ? Text(language) : "";
         var labels = Labels(document, catalogue);
+        var places = new PrintedPlaces(document, catalogue);
+        Links = places.Links;
+        Bookmarks = places.Bookmarks;
         Pages = [.. document.GetPages().Select((page, i) => new PrintedPage(page, labels[i]))];
     }
 
@@ -24,6 +27,12 @@ public sealed class PrintedBook
     public string Language { get; }
 
     public IReadOnlyList<PrintedPage> Pages { get; }
+
+    /// <summary>Every link to a place in the file.</summary>
+    public IReadOnlyList<PrintedLink> Links { get; }
+
+    /// <summary>Every bookmark, those inside others after them.</summary>
+    public IReadOnlyList<PrintedBookmark> Bookmarks { get; }
 
     /// <summary>The pages whose label starts with a T.</summary>
     public IEnumerable<PrintedPage> TemplatePages => Pages.Where(page => page.Label.StartsWith('T'));

@@ -47,6 +47,8 @@ public class DraftTests
     [Theory]
     [InlineData("divided-tray", "jar: 44 mm round x 40 mm", "its slots open at the top|slots open at the bottom|half-lap|figure: insert|Fold the long divider")]
     [InlineData("gable-top-box", "cake: 100 x 70 x 80 mm", "Push both gables in|Tuck it in behind the roof of the front|Bring the two handles together|food-safe")]
+    [InlineData("open-tray", "soap: 80 x 55 x 25 mm", "on the inside. Keep for later: tabs are glued there first|Glue in the last mats|they hide the tabs|mats: yes")]
+    [InlineData("pyramid-box", "egg: 45 mm round x 45 mm", "Trace them from their full-size templates|Turn the card over first: they go on the outside")]
     [InlineData("lantern", "lamp: 40 mm round x 30 mm", "electric light only|set the shade over it")]
     [InlineData("cylinder-band", "jar: 70 mm round x 80 mm", "Slide the band over the {{item.name}}")]
     [InlineData("flared-tray", "sweets: 70 mm round x 30 mm", "bring each tab inside the short wall next to it|traced from their full-size templates")]
@@ -56,6 +58,24 @@ public class DraftTests
         var text = Drafted(id, item);
         Assert.All(words.Split('|'), said => Assert.Contains(said, text, StringComparison.Ordinal));
         Assert.DoesNotContain("Close the box as the figure shows", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_set_is_in_the_booklet_and_in_its_steps_and_inches_stay_inches()
+    {
+        var problems = new Problems();
+        var structure = Catalogue.Open(Program.StructuresFolder, problems).Find("open-tray", new Place("test"), problems)!;
+        Assert.True(DraftItem.TryRead("soap bar: 3 x 2 x 1 in", out var item, out _));
+        Assert.True(DraftItem.IsInInches("soap bar: 3 x 2 x 1 in"));
+        Assert.False(DraftItem.IsInInches("3 tins: 30 mm round x 20 mm"));
+        var request = new DraftRequest(structure, "open-tray", item!, ["letter"], null) { Sizes = ["in_a_row: 3"], InInches = true };
+        var text = string.Join("\n", Draft.Write(request, problems)!.Select(file => file.Text));
+        Assert.All(new[] { "width: 3 in\n", "primary: imperial\n", "sizes:\n  in_a_row: 3\n", "Made to fit three soap bars", "Put in the soap bars", "into each of the three places" }, words => Assert.Contains(words, text, StringComparison.Ordinal));
+
+        // All mistakes in one go, none of them half-written.
+        Assert.Null(Draft.Write(request with { Sizes = ["in_a_rwo: 3", "mats: perhaps", "ease"] }, problems));
+        Assert.Equal(3, problems.All.Count);
+        Assert.Contains("Did you mean “in_a_row”?", problems.All[0].Advice, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -156,6 +156,10 @@ public sealed class ThemeReaderTests : IDisposable
     [InlineData("drawing: 8 pt", "drawing: 5 pt", "drawing", 12, "A scale.drawing of 5 pt cannot be.", "from 6 pt to 14 pt")]
     [InlineData("leading: 15 pt", "leading: 11 pt", "leading", 12, "The leading does not suit", "1.3 to 1.4")]
     [InlineData("heading_2: 15.5 pt", "heading_2: 23 pt", "heading_2", 14, "scale.heading_2 is larger than scale.heading_1", "")]
+    [InlineData("lead: 13 pt", "lead: big", "lead", 9, "“big” is not a size of type.", "lead: 13 pt")]
+    [InlineData("lead: 13 pt", "lead: [13 pt]", "lead", 9, "A list is not a size of type.", "lead: 13 pt")]
+    [InlineData("fold_width: 0.35 mm", "fold_width: {a: b}", "fold_width", 15, "A group of lines is not a distance.", "fold_width: 0.35 mm")]
+    [InlineData("tint: \"#f4f4f1\"", "tint: \"#404040\"", "muted", 10, "muted (#5a5a5a) on colours.tint (#404040)", "Make it darker, or colours.tint lighter.")]
     [InlineData("gutter: 8 mm", "gutter: 8", "gutter", 11, "has no unit", "8 mm")]
     [InlineData("gutter: 8 mm", "gutter: 80 mm", "gutter", 11, "A spacing.gutter of 80 mm cannot be.", "from 2 mm to 25 mm")]
     [InlineData("cut_width: 0.5 mm", "cut_width: 0.35 mm", "cut_width", 14, "no wider than folds", "wider")]
@@ -189,6 +193,20 @@ public sealed class ThemeReaderTests : IDisposable
         _folder.Write("themes/fonts/broken.ttf", "not a font at all, but long enough to be looked at");
         var problems = ReadWith(font, instead).All;
         Assert.Contains(problems, p => p.Line > 0 && p.Message.Contains(message, StringComparison.Ordinal) && p.Advice.Contains(advice, StringComparison.Ordinal));
+    }
+
+    // Every value unreadable at once: each is told, and nothing is made of what could not be read.
+    [Fact]
+    public void Everything_wrong_in_a_theme_is_told_in_one_go_and_once()
+    {
+        var file = File.ReadAllText(Path.Combine(Resources.OfProgram.ThemesFolder, "handout", "theme.yaml"));
+        var spoilt = System.Text.RegularExpressions.Regex.Replace(file, @"(?m)^(\s+\w+|justified|cover): .+$", "$1: [lots]");
+        _folder.Write("themes/spoilt/theme.yaml", spoilt);
+        var problems = new Problems();
+        Assert.Null(ThemeReader.Read(Themes, "spoilt", "en-GB", problems));
+        var values = spoilt.Split('\n').Select((line, i) => (Line: line, Number: i + 1)).Where(one => one.Line.Contains("[lots]", StringComparison.Ordinal)).Select(one => one.Number);
+        Assert.Equal(values, problems.All.Select(problem => problem.Line));
+        Assert.All(problems.All, problem => Assert.False(problem.Advice.Length == 0 || problem.Message.Contains("“”", StringComparison.Ordinal), problem.ToString()));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Booklets.Markdown;
 using Pattern.Press.Booklets.Phrases;
 using Pattern.Press.Measure;
 using Pattern.Press.Plans.Cutting;
@@ -15,6 +16,10 @@ internal sealed class SheetsPart
 {
     // An offcut narrower than this is no use for anything but testing a pen. Common practice, no source.
     private static readonly Length NarrowestOffcut = Length.FromMillimetres(25);
+
+    // As many settings as are read in one breath below a drawing; more stand as a list of their own.
+    private const int MostCutsInCaption = 6;
+    private const int ListColumns = 2;
 
     private readonly BookletContext _context;
     private readonly ValueText _values;
@@ -53,10 +58,16 @@ internal sealed class SheetsPart
 
         if (needs.Any(need => need.Stock.Grain is not null))
             Add(how, _phrases.Inlines("sheets.grain"));
-        var drawn = figures.Select((figure, i) => Figure(figure.Need, figure.Sheet, figure.Count, others[i])).ToList();
+        var drawn = figures.Select((figure, i) => Figure(figure.Need, figure.Sheet, figure.Count, others[i], Name(i))).ToList();
+        var lists = figures.Select((figure, i) => List(figure.Sheet, others[i], Name(i))).ToList();
         var rows = new List<Block>();
         for (var i = 0; i < drawn.Count; i += 2)
-            rows.Add(i + 1 < drawn.Count ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : drawn[i] with { Width = FigureWidth.Small });
+        {
+            var isPair = i + 1 < drawn.Count;
+            Block row = isPair ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : drawn[i] with { Width = FigureWidth.Small };
+            List<Block> below = [.. lists[i], .. isPair ? lists[i + 1] : []];
+            rows.Add(below.Count > 0 ? new KeepTogetherBlock([row, .. below]) : row);
+        }
 
         // The first drawings stand with the words that explain them.
         var blocks = new List<Block>
@@ -74,6 +85,9 @@ internal sealed class SheetsPart
         // A class has its sheets on pages of their own; a maker's go below the part before, if they fit there.
         return new FlowPart(blocks, FlowsOn: !_context.IsForSeveral) { Title = _phrases["sheets.title"] };
     }
+
+    // With a space, so that no figure of a maker's has the same.
+    private static string Name(int index) => string.Create(CultureInfo.InvariantCulture, $"{Numbering.FigurePrefix}sheet {index + 1}");
 
     private static void Add(List<Inline> inlines, IReadOnlyList<Inline> more)
     {
@@ -96,14 +110,15 @@ internal sealed class SheetsPart
         return key;
     }
 
-    private FigureBlock Figure(StockNeed need, PlannedSheet sheet, int count, OtherColumn? other)
+    private FigureBlock Figure(StockNeed need, PlannedSheet sheet, int count, OtherColumn? other, string name)
     {
         var drawing = new SheetPlanDrawing(sheet, need.Plan.Sheet, wanted => _letters[wanted.Part!.Piece.Id], need.Stock.Grain is not null);
         var stock = Words.Plain(need.Stock.Name);
         var caption = new List<Inline>(count == 1
             ? _phrases.Inlines("sheets.caption.one", ("stock", stock))
             : _phrases.Inlines("sheets.caption.other", ("stock", stock), ("count", Words.Plain(count.ToString(CultureInfo.InvariantCulture)))));
-        Add(caption, _phrases.Inlines("sheets.cuts", ("cuts", Cuts(sheet, other?.Distances))));
+        if (sheet.Operations.Count <= MostCutsInCaption)
+            Add(caption, _phrases.Inlines("sheets.cuts", ("cuts", Joined([.. Cuts(sheet, other).Select(Numbered)]))));
         // Offcuts alike are said once; the three largest sizes are worth a word.
         var offcuts = sheet.Offcuts
             .Select((offcut, i) => (Here: Down(offcut.Size, Ruler), There: other is null ? null : Down(other.Offcuts[i], _values.Other(Ruler))))
@@ -123,17 +138,27 @@ internal sealed class SheetsPart
             ("size", _values.Size(need.Plan.Sheet, Ruler)),
             ("pieces", _phrases.Join([.. sheet.Rectangles.GroupBy(r => r.Wanted.Name, StringComparer.Ordinal).Select(group => $"{group.Count().ToString(CultureInfo.InvariantCulture)} × {group.Key}")])),
             ("cuts", sheet.Operations.Count.ToString(CultureInfo.InvariantCulture)));
-        return new FigureBlock(drawing, alternative, caption);
+        return new FigureBlock(drawing, alternative, caption) { Destination = name };
     }
 
     // On the ruler, and never more than there is.
     private static SizeValue Down(Size size, Ruler ruler) => new(new Size(ruler.Round(size.Width, Rounding.Down), ruler.Round(size.Height, Rounding.Down)));
 
-    private List<Inline> Cuts(PlannedSheet sheet, IReadOnlyList<Length>? other) => Joined([.. sheet.Operations.Select((operation, i) =>
+    private IReadOnlyList<Block> List(PlannedSheet sheet, OtherColumn? other, string name)
     {
-        var number = operation.Number.ToString(CultureInfo.InvariantCulture);
-        var at = _values.Both(new LengthValue(operation.Distance), other is null ? null : new LengthValue(other[i]));
-        (string, IReadOnlyList<Inline>)[] gaps = [("number", Words.Plain(number)), ("at", at)];
+        if (sheet.Operations.Count <= MostCutsInCaption)
+            return [];
+        IReadOnlyList<Inline> figure = [new LinkInline([new ReferenceInline(name, ReferenceKind.Name)], name, IsAddress: false)];
+        var items = Cuts(sheet, other).Select(cut => (IReadOnlyList<Block>)[new ParagraphBlock(cut.Words)]);
+        return [new ParagraphBlock(_phrases.Inlines("sheets.list", ("figure", figure))), Words.InColumns(ListColumns, [new ListBlock(ListKind.Numbered, 1, [.. items])])];
+    }
+
+    private IReadOnlyList<Inline> Numbered((int Number, IReadOnlyList<Inline> Words) cut) =>
+        _phrases.Inlines("sheets.cut", ("number", Words.Plain(cut.Number.ToString(CultureInfo.InvariantCulture))), ("cut", cut.Words));
+
+    private IEnumerable<(int Number, IReadOnlyList<Inline> Words)> Cuts(PlannedSheet sheet, OtherColumn? other) => sheet.Operations.Select((operation, i) =>
+    {
+        (string, IReadOnlyList<Inline>)[] gaps = [("at", _values.Both(new LengthValue(operation.Distance), other is null ? null : new LengthValue(other.Distances[i])))];
         IReadOnlyList<Inline> cut = (operation.Down, operation.Repeats > 1) switch
         {
             (true, false) => _phrases.Inlines("sheets.down", gaps),
@@ -147,8 +172,8 @@ internal sealed class SheetsPart
         var parts = operation.Parts > 1
             ? _phrases.Format("sheets.parts", ("count", operation.Parts.ToString(CultureInfo.InvariantCulture)))
             : "";
-        return (IReadOnlyList<Inline>)[.. cut, new TextInline(times + parts)];
-    })]);
+        return (operation.Number, (IReadOnlyList<Inline>)[.. cut, new TextInline(times + parts)]);
+    });
 
     private List<Inline> Joined(IReadOnlyList<IReadOnlyList<Inline>> items)
     {

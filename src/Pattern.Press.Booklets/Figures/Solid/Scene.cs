@@ -14,6 +14,9 @@ public sealed class Scene
 
     /// <summary>How far hatching stands off its card, in millimetres: so that the card hides it from behind.</summary>
     private const double GlueHair = 0.05;
+
+    /// <summary>Layers that lie on each other are set apart by less than this, in millimetres.</summary>
+    private const double MostOfLayers = 2;
     private readonly List<Face> _faces = [];
     private readonly List<SpaceLine> _lines = [];
     private readonly List<MotionArrow> _arrows = [];
@@ -59,7 +62,7 @@ public sealed class Scene
         {
             var owner = _owners++;
             foreach (var strip in pose.Strips.StripsOf(mat.Panel.Name))
-                AddMat(pose.Panel(strip.Name), mat, owner);
+                AddMat(pose.Panel(strip.Name), mat, owner, Layers(pose, pose.Panel(strip.Name), mat.Side));
         }
     }
 
@@ -160,10 +163,27 @@ public sealed class Scene
         }
     }
 
-    private void AddMat(PosedPanel panel, PlacedMat mat, int owner)
+    // How far off a panel the tabs are that are glued on a side of it: its mat goes over them.
+    private static double Layers(Pose pose, PosedPanel panel, SheetSide side)
     {
-        // A hair off the card: enough to be painted after it, too little to be seen.
-        const double Hair = 0.05;
+        var home = panel.Motion.Inverse;
+        var most = 0.0;
+        foreach (var glue in pose.Piece.GlueAreas.Where(glue => glue.Panel != panel.Panel.Name))
+        {
+            var tab = pose.Panel(glue.Panel);
+            var at = home.Apply(tab.At(tab.Panel.Outline.Centroid));
+            var off = side == SheetSide.Facing ? at.Z : -at.Z;
+            if (off is > Same and < MostOfLayers && Math.Abs(panel.Facing.Dot(tab.Facing)) > 0.999 && panel.Panel.Outline.Contains(new Point(at.X, at.Y)))
+                most = Math.Max(most, off);
+        }
+
+        return most;
+    }
+
+    private void AddMat(PosedPanel panel, PlacedMat mat, int owner, double above)
+    {
+        // A hair off what is below: enough to be painted after it, too little to be seen.
+        var hair = above > 0 ? 2 * above : 0.05;
         var outline = mat.Panel.Bend is null ? mat.Corners : MatStrip.Of(mat.Corners, panel.Panel.Outline);
         if (outline.Count < 3)
             return;
@@ -179,7 +199,7 @@ public sealed class Scene
                 _lines.Add(new SpaceLine(corners[i], corners[(i + 1) % corners.Length], LineKind.Mat));
         }
 
-        Vector3d At(Point corner) => panel.At(corner) + (outwards * Hair);
+        Vector3d At(Point corner) => panel.At(corner) + (outwards * hair);
     }
 
     private void AddFlat(IReadOnlyList<Vector3d> corners, Vector3d normal, Surface front, Surface? back, int owner, SpotPattern? pattern = null)
