@@ -271,8 +271,8 @@ internal sealed class Fitter
 
         string Advice() =>
             parameter.Limits.Length > 0 ? parameter.Limits
-            : given ? "Write a size within that, or leave it out so that it follows from the rest."
-            : "Change what it follows from, the item or the card, or set it yourself under “sizes”.";
+            : given ? ""
+            : "Change what it follows from, such as the item, its ease or the card, or set it yourself under “sizes”.";
     }
 
     private List<FitCheck> Checks()

@@ -126,7 +126,7 @@ public sealed partial class FailingProofs : IDisposable
         Own(folder, "explosion-box", "default: max(1 mm, platform_layers + 2 * gusset_layers)", "default: item.height / 4");
         var told = Check(folder);
         Assert.Contains("“platform_slack” comes out at", told, StringComparison.Ordinal);
-        Assert.Contains("Change what it follows from, the item or the card, or set it yourself under “sizes”.", told, StringComparison.Ordinal);
+        Assert.Contains("Change what it follows from, such as the item, its ease or the card, or set it yourself under “sizes”.", told, StringComparison.Ordinal);
     }
 
     private string Draft(string structure, string item)
