@@ -62,7 +62,7 @@ public sealed record PanelTree
                 panel.Name, panel.Kind ?? panel.Name, panel.Role, outlines[panel.Name], panel.Note)
             {
                 Holes = [.. panel.Holes.Select(hole => LineWork.Tidied(Put(panel, hole).Edges))],
-                Bend = panel.Bend is null ? null : new Bend([.. panel.Bend.Rulings.Select(ruling => Bent(panel, ruling))]),
+                Bend = panel.Bend is null ? null : PutBend(panel, panel.Bend),
             })],
             Folds = folds,
             GlueAreas = [.. panels.Where(panel => panel.Glue is not null).Select(panel => new GlueArea(
@@ -70,6 +70,11 @@ public sealed record PanelTree
         }.Build();
 
         Outline Put(TreePanel panel, Outline outline) => shift.Apply(placed[panel.Name].Apply(outline));
+
+        Bend PutBend(TreePanel panel, Bend bend) => new([.. bend.Rulings.Select(ruling => Bent(panel, ruling))])
+        {
+            RulingsIn = bend.RulingsIn is not { } rulings ? null : times => [.. rulings(times).Select(ruling => Bent(panel, ruling))],
+        };
 
         Ruling Bent(TreePanel panel, Ruling ruling) => new(
             shift.Apply(placed[panel.Name].Apply(ruling.From)), shift.Apply(placed[panel.Name].Apply(ruling.To)), ruling.Angle);

@@ -25,8 +25,8 @@ public static class Pillow
     /// <summary>What the tab along the side is called.</summary>
     public const string Tab = "glue tab";
 
-    // Odd, so that one strip lies in the middle.
-    private const int Strips = 15;
+    // Odd, so that one strip lies in the middle; two stand off the smooth surface by less than a hair in drawings.
+    private const int UsualStrips = 19;
 
     /// <summary>Builds the piece, with the front to the left.</summary>
     /// <param name="id">The piece's id.</param>
@@ -36,7 +36,10 @@ public static class Pillow
     /// <param name="rise">How far the arcs reach in, and the flaps out; above 0, below 0.2 of the width.</param>
     /// <param name="tab">How wide the glue tab is.</param>
     /// <exception cref="NetException">The sizes make no pillow.</exception>
-    public static Piece Build(string id, string name, Length width, Length length, Length rise, Length tab)
+    public static Piece Build(string id, string name, Length width, Length length, Length rise, Length tab) =>
+        Build(id, name, width, length, rise, tab, UsualStrips);
+
+    private static Piece Build(string id, string name, Length width, Length length, Length rise, Length tab, int strips)
     {
         var (wide, high, bow, strip) = (width.Millimetres, length.Millimetres, rise.Millimetres, tab.Millimetres);
         var reasons = new List<string>();
@@ -51,8 +54,8 @@ public static class Pillow
 
         var (top, bottom) = (bow, bow + high);
         var bulge = 2 * bow / wide;
-        var angles = Bow(wide, bow);
-        double[] marks = [.. Enumerable.Range(1, Strips - 1).Select(i => i * wide / Strips)];
+        var angles = Bow(wide, bow, strips);
+        double[] marks = [.. Enumerable.Range(1, strips - 1).Select(i => i * wide / strips)];
         var panels = new List<Panel>();
         var folds = new List<Fold>();
         foreach (var (kind, left) in new[] { (Front, 0.0), (Back, wide) })
@@ -76,7 +79,8 @@ public static class Pillow
         }
 
         var turn = 180 - (2 * angles[0]);
-        var lean = Math.Min((strip * Math.Tan(angles[0] * Math.PI / 180) * 1.1) + 0.5, high / 3);
+        // What is cut out does not depend on how finely it is folded.
+        var lean = Math.Min((strip * Math.Tan(Bow(wide, bow, UsualStrips)[0] * Math.PI / 180) * 1.1) + 0.5, high / 3);
         var right = 2 * wide;
         panels.Add(new Panel(Tab, Tab, PanelRole.Tab, Outline.Through(new(right, top), new(right + strip, top + lean), new(right + strip, bottom - lean), new(right, bottom)), "glued inside the front, along its free side")
         {
@@ -94,7 +98,7 @@ public static class Pillow
             Panels = panels,
             Folds = folds,
             GlueAreas = [new GlueArea(Tab, panels[^1].Outline, SheetSide.Away)],
-        }.Build();
+        }.Build() with { Remade = times => Build(id, name, width, length, rise, tab, (UsualStrips * times) | 1) };
     }
 
     /// <summary>How thick the pillow is in the middle, from front to back, in millimetres: twice the arcs' rise.</summary>
@@ -109,10 +113,10 @@ public static class Pillow
     }
 
     // How far each strip leans, from one side to the other, in degrees.
-    private static double[] Bow(double wide, double rise)
+    private static double[] Bow(double wide, double rise, int strips)
     {
-        var strip = wide / Strips;
-        return [.. Enumerable.Range(0, Strips).Select(i =>
+        var strip = wide / strips;
+        return [.. Enumerable.Range(0, strips).Select(i =>
             Math.Asin((Arc((i + 1) * strip, wide, rise) - Arc(i * strip, wide, rise)) / strip) * 180 / Math.PI)];
     }
 }

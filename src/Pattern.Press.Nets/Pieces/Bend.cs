@@ -13,6 +13,15 @@ public sealed record Bend(IReadOnlyList<Ruling> Rulings)
 {
     /// <summary>How far it turns in all, in degrees; 360 for a tube.</summary>
     public double Turn => Rulings.Sum(ruling => ruling.Angle);
+
+    /// <summary>
+    /// The rulings of the same shape in strips so many times as narrow; null where the shape is known by its rulings alone.
+    /// </summary>
+    public Func<int, IReadOnlyList<Ruling>>? RulingsIn { get; init; }
+
+    /// <summary>The same shape in strips so many times as narrow, as far as it is known.</summary>
+    /// <param name="times">How many times as narrow; 1 or more.</param>
+    internal Bend Finer(int times) => RulingsIn is null ? this : new Bend(RulingsIn(times));
 }
 
 /// <summary>A line along which a panel bends.</summary>

@@ -42,6 +42,27 @@ public sealed record Piece
     /// <summary>The outer boundary of the piece.</summary>
     public required Outline Outline { get; init; }
 
+    /// <summary>Makes the piece in strips so many times as narrow, where angles of folds depend on them; null where only panels bend.</summary>
+    internal Func<int, Piece>? Remade { get; init; }
+
+    /// <summary>
+    /// The same piece, everything that bends in strips so many times as narrow: a cylinder, a cone or a pillow as finely as
+    /// it is asked for. What is cut and scored stays as it is.
+    /// </summary>
+    /// <param name="times">How many times as narrow, or a little more; 1 leaves it as it is.</param>
+    /// <exception cref="ArgumentOutOfRangeException">It is below 1.</exception>
+    public Piece Finer(int times)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(times, 1);
+        if (times == 1)
+            return this;
+        if (Remade is not null)
+            return Remade(times);
+        return Panels.All(panel => panel.Bend is null)
+            ? this
+            : this with { Panels = [.. Panels.Select(panel => panel.Bend is null ? panel : panel with { Bend = panel.Bend.Finer(times) })] };
+    }
+
     /// <summary>The panel of that name.</summary>
     /// <exception cref="ArgumentException">There is none.</exception>
     public Panel Panel(string name) =>

@@ -80,18 +80,22 @@ internal abstract class OutlineForm
             if (bottom != top)
                 return null;
             var (wide, high) = (Millimetres(bottom, values), Millimetres(height, values));
-            var rulings = Parts(turn).Select(part => part * wide).Select(x => new Ruling(new(x, 0), new(x, high), Math.Sign(turn) * Step));
-            return (new Bend([.. rulings]), strip > 0 ? Outline.Rectangle(wide - strip, 0, wide, high) : null);
+            return (InSteps(Rulings), strip > 0 ? Outline.Rectangle(wide - strip, 0, wide, high) : null);
+
+            IReadOnlyList<Ruling> Rulings(double step) =>
+                [.. Parts(turn, step).Select(part => part * wide).Select(x => new Ruling(new(x, 0), new(x, high), Math.Sign(turn) * step))];
         }
     }
 
     // Rulings every five degrees of turn, from the left side on: after a full turn they come to lie on the first ones again.
     private const double Step = 5;
 
-    private static IEnumerable<double> Parts(double turn)
+    private static Bend InSteps(Func<double, IReadOnlyList<Ruling>> rulings) => new(rulings(Step)) { RulingsIn = times => rulings(Step / times) };
+
+    private static IEnumerable<double> Parts(double turn, double step)
     {
-        for (var i = 1; i * Step < Math.Abs(turn) - 0.1; i++)
-            yield return i * Step / Math.Abs(turn);
+        for (var i = 1; i * step < Math.Abs(turn) - (0.02 * step); i++)
+            yield return i * step / Math.Abs(turn);
     }
 
     private sealed class TriangleOutline(Formula bottom, Formula height, Formula? peak) : OutlineForm
@@ -162,9 +166,11 @@ internal abstract class OutlineForm
         public override (Bend Bend, Outline? Strip)? Bent(Evaluation values, double turn, double strip)
         {
             var (near, far, wide) = (Millimetres(inner, values), Millimetres(outer, values), (double)angle.Evaluate(values).Amount);
-            var rulings = Parts(turn).Select(part => (0.5 - part) * wide).Select(at => new Ruling(On(near, at), On(far, at), Math.Sign(turn) * FacetTurn(wide * Step / Math.Abs(turn))));
             var share = 2 * Math.Asin(Math.Min(1, strip / (2 * far))) * 180 / Math.PI;
-            return (new Bend([.. rulings]), strip > 0 ? Piece(near, far, -wide / 2, (-wide / 2) + share) : null);
+            return (InSteps(Rulings), strip > 0 ? Piece(near, far, -wide / 2, (-wide / 2) + share) : null);
+
+            IReadOnlyList<Ruling> Rulings(double step) =>
+                [.. Parts(turn, step).Select(part => (0.5 - part) * wide).Select(at => new Ruling(On(near, at), On(far, at), Math.Sign(turn) * FacetTurn(wide * step / Math.Abs(turn), step)))];
         }
 
         // A fan: the middle of the sector points straight up from its apex; positive angles lie to the left.
@@ -176,9 +182,9 @@ internal abstract class OutlineForm
 
         // A cone of flat strips is a pyramid with as many sides as there are steps in a full turn. Its faces have the given angle
         // at the point; they turn by less than a step, as they lean.
-        private static double FacetTurn(double degreesAtPoint)
+        private static double FacetTurn(double degreesAtPoint, double step)
         {
-            var (half, round) = (degreesAtPoint * Math.PI / 360, Step * Math.PI / 180);
+            var (half, round) = (degreesAtPoint * Math.PI / 360, step * Math.PI / 180);
             var toSide = Math.Sin(half) / Math.Tan(round / 2);
             var (slope, rise) = (Math.Cos(half) * Math.Cos(half), (Math.Cos(half) * Math.Cos(half)) - (toSide * toSide));
             return Math.Acos(Math.Clamp(((rise * Math.Cos(round)) + (toSide * toSide)) / slope, -1, 1)) * 180 / Math.PI;
