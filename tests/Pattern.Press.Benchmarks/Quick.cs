@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace Pattern.Press.Benchmarks;
 
-/// <summary>A first look in a few seconds, on a machine that is not idle: the best of some runs of each measurement.</summary>
+/// <summary>A first look in half a minute, on a machine that is not idle: the best of some runs of each measurement.</summary>
 internal static class Quick
 {
     public static void Run(TextWriter output)
@@ -23,6 +23,10 @@ internal static class Quick
             var whole = Best(3, () => Typesetting.Write(Typesetting.LayOut(book)));
             output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{pages} pages: {whole:0} ms, {whole / pages:0.00} ms a page ({layout / pages:0.00} of them layout)"));
         }
+
+        var build = new WholeBuild();
+        var builds = Enumerable.Range(0, 200).Select(_ => Best(1, () => build.Both_papers())).Skip(100).Order().ToArray();
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"both papers, folder to bytes: {builds[builds.Length / 2]:0} ms half of the time, {builds[0]:0} ms at the least"));
 
         void Say(string what, int runs, Action run) =>
             output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{what}: {Best(runs, run):0.0} ms"));
