@@ -32,7 +32,7 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
         var assembly = kit.Assembly;
         var entry = assembly.Find(part)!;
         var values = new[] { ("piece", Name(part)), ("other", Name(entry.To!)) };
-        return entry.Goes switch
+        var way = entry.Goes switch
         {
             GoesWhere.Over => phrases.Format("alternative.goes_over", values),
             GoesWhere.Around => phrases.Format("alternative.goes_around", values),
@@ -40,7 +40,11 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
             GoesWhere.Beside => phrases.Format("alternative.goes_beside", values),
             _ => phrases.Format("alternative.goes_inside", values),
         };
+        return $"{way} {Whole(Finished(FinishedShow.Closed).Facts)}";
     }
+
+    private string Whole(FinishedFacts facts) =>
+        phrases.Format("alternative.whole", ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)));
 
     private string Name(string part) => part == Assembly.Item
         ? goesIn?.Name ?? ""
@@ -56,7 +60,7 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
             case FinishedShow.Closed:
                 return phrases.Format("alternative.closed", ("width", width), ("depth", depth), ("height", height));
             case FinishedShow.Apart:
-                return phrases.Format("alternative.exploded", ("pieces", phrases.Join([.. facts.Pieces.Select(Name)])));
+                return $"{phrases.Format("alternative.exploded", ("pieces", phrases.Join([.. facts.Pieces.Select(Name)])))} {Whole(facts)}";
             case FinishedShow.Open or FinishedShow.Opened:
                 return facts.Item is { } inside
                     ? phrases.Format("alternative.open_with_item", ("item", inside.Name), ("width", width), ("depth", depth), ("height", height))
@@ -77,7 +81,7 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
 
     /// <summary>What that shows.</summary>
     public string Describe(GluingDrawing drawing) => phrases.Format(
-        "alternative.gluing", ("piece", drawing.Piece.Name.ToLowerInvariant()), ("glued", phrases.Join(drawing.Kinds)), ("target", phrases.Join(drawing.Targets)));
+        "alternative.gluing", ("piece", drawing.Piece.Name.ToLowerInvariant()), ("glued", phrases.Join(drawing.Kinds)), ("target", phrases.Join(drawing.Targets)), ("sheet", values.Size(drawing.Piece.Sheet, kit.Ruler)));
 
     /// <summary>
     /// A piece that has all its mats on the outside, its outside up; null for any other. One that holds them like a box or a lid
@@ -110,7 +114,7 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
         var facts = drawing.Facts;
         var piece = facts.Piece.Name.ToLowerInvariant();
         return facts.Opening < 1
-            ? phrases.Format("alternative.half_folded", ("piece", piece))
+            ? phrases.Format("alternative.half_folded", ("piece", piece), ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)))
             : phrases.Format("alternative.folded", ("piece", piece), ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)));
     }
 

@@ -1,6 +1,7 @@
 using Pattern.Press.Booklets.Content;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
+using Pattern.Press.Plans.Scoring;
 
 namespace Pattern.Press.Booklets.Figures;
 
@@ -30,6 +31,7 @@ public static class AlternativeText
                 break;
             case FigureShow.Diagonals:
                 sentences.AddRange(Diagonals.Of(piece).Select(line => words.Say("alternative.diagonal", ("from", line.FromLetter), ("to", line.ToLetter))));
+                sentences.AddRange(Points(drawing));
                 break;
             case FigureShow.Waste:
                 sentences.Add(words.Count("alternative.waste_areas", piece.Waste.Count));
@@ -79,6 +81,31 @@ public static class AlternativeText
         words.Say("alternative.mat_list", ("mats", List(words, Kinds(mats.Select(mat => mat.Part.Piece.Name), words))));
 
     private static string Key(FigureShow show) => show.ToString().ToLowerInvariant();
+
+    // Where each end of a diagonal lies, in both columns where both letter it alike.
+    private static IEnumerable<string> Points(FlatDrawing drawing)
+    {
+        var words = drawing.Words;
+        var schedule = ScoreSchedule.For(drawing.Piece);
+        var used = schedule.Slanted.SelectMany(score => new[] { score.From, score.To }).ToHashSet(StringComparer.Ordinal);
+        var other = drawing.Other is { } piece ? ScoreSchedule.For(piece).Points : null;
+        if (other is not null && !other.Select(point => point.Letter).SequenceEqual(schedule.Points.Select(point => point.Letter), StringComparer.Ordinal))
+            other = null;
+        for (var i = 0; i < schedule.Points.Count; i++)
+        {
+            var point = schedule.Points[i];
+            if (used.Contains(point.Letter))
+                yield return words.Say("alternative.point", ("letter", point.Letter), ("left", Both(point.FromLeft, other?[i].FromLeft)), ("top", Both(point.FromTop, other?[i].FromTop)));
+        }
+
+        string Both(Length here, Length? there)
+        {
+            var text = Said(here, drawing.Ruler);
+            return there is { } length && drawing.OtherRuler is { } ruler ? $"{text} / {Said(length, ruler)}" : text;
+        }
+
+        string Said(Length length, Ruler ruler) => words.Number(LengthFormat.Format(length, ruler));
+    }
 
     private static string SheetSize(FlatDrawing drawing)
     {

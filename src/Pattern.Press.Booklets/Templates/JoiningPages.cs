@@ -107,7 +107,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
         contents.Add(new FixedContent(
             Role.Figure,
             board.Items,
-            job.Words.Say("alternative.joining", ("piece", plan.Part.Piece.Name), ("tiles", TileNames.Range(plan))))
+            job.Words.Say("alternative.joining", ("piece", plan.Part.Piece.Name), ("size", job.SizeOf(plan.Part)), ("tiles", TileNames.Range(plan))))
         {
             Box = (frame.Left, y, width, bounds.Height * scale),
         });

@@ -222,6 +222,9 @@ public class FlatDrawingTests
             AlternativeText.Of(Drawing(metric, inches, FigureShow.Scores)));
         var folds = AlternativeText.Of(Drawing(metric, inches, FigureShow.Folds));
         Assert.Contains("12 valley folds and 4 mountain folds", folds, StringComparison.Ordinal);
+        var diagonals = AlternativeText.Of(Drawing(metric, inches, FigureShow.Diagonals));
+        Assert.Contains("From A to B.", diagonals, StringComparison.Ordinal);
+        Assert.Contains("A lies 80 mm / 3 1/8 in from the left edge and 80 mm / 3 1/8 in from the top edge.", diagonals, StringComparison.Ordinal);
         foreach (var show in Shows)
             Assert.Contains("224 × 212 mm / 8 3/4 × 8 1/4 in", AlternativeText.Of(Drawing(metric, inches, show)), StringComparison.Ordinal);
     }
