@@ -19,12 +19,12 @@ public static class InsetMat
     /// <param name="Piece">The mat as it is cut, its good side up.</param>
     /// <param name="Faces">The panels it goes on, by name.</param>
     /// <param name="Border">How far inside them its edge lies, in millimetres.</param>
-    /// <param name="IsMirrored">Whether its mirror image is another shape.</param>
-    public sealed record Made(Piece Piece, IReadOnlyList<string> Faces, double Border, bool IsMirrored);
+    /// <param name="IsMirror">Whether it is the mirror image of the first.</param>
+    public sealed record Made(Piece Piece, IReadOnlyList<string> Faces, double Border, bool IsMirror);
 
     /// <summary>
-    /// The mats for a piece's panels of some kinds: one shape for all of them, or two that are each other's mirror image, that
-    /// of the panel drawn farthest up and to the left first.
+    /// The mats for a piece's panels of some kinds, one of each shape, that of the panel drawn farthest up and to the left first;
+    /// two where panels mirror each other.
     /// </summary>
     /// <param name="id">The mat's id.</param>
     /// <param name="name">The mat's name.</param>
@@ -37,7 +37,7 @@ public static class InsetMat
     /// The border grows by a hair where that brings the side that lies level at the bottom to a mark of the ruler. Where the face takes glue on the mat's own side, as at the end of a band that another end covers, the mat
     /// keeps clear of it.
     /// </remarks>
-    /// <exception cref="NetException">Nothing is left of it, or the faces are not alike.</exception>
+    /// <exception cref="NetException">Nothing is left of it, or there is no panel for it, or one with a hole.</exception>
     public static IReadOnlyList<Made> For(string id, string name, Piece piece, IReadOnlyList<string> kinds, SheetSide side, Length border, Ruler ruler)
     {
         ArgumentNullException.ThrowIfNull(piece);
@@ -59,13 +59,13 @@ public static class InsetMat
             var same = made.FindIndex(one => Inset.IsSameShape(one.Shape, seen));
             if (same >= 0)
                 made[same].Faces.Add(panel.Name);
-            else if (made.Count == 1 && Inset.IsSameShape(Mirrored(first.Shape), seen))
+            else if (Inset.IsSameShape(Mirrored(first.Shape), seen))
                 made.Add((Mirrored(first.Shape), first.Border, [panel.Name]));
             else
-                throw new NetException(id, [$"The faces it is for are not all alike: the {panels[0].Kind} and the {panel.Kind} need mats of their own."]);
+                made.Add((seen, first.Border, [panel.Name]));
         }
 
-        return [.. made.Select(one => new Made(Cut(id, name, one.Shape, ruler), one.Faces, one.Border, !Inset.IsSameShape(one.Shape, Mirrored(one.Shape))))];
+        return [.. made.Select(one => new Made(Cut(id, name, one.Shape, ruler), one.Faces, one.Border, one.Shape != first.Shape && Inset.IsSameShape(one.Shape, Mirrored(first.Shape))))];
 
         NetException Nothing(Panel panel) => new(id, [$"The border leaves nothing of a mat for the {panel.Kind}. Make it narrower."]);
     }

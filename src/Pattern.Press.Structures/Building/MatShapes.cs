@@ -123,17 +123,21 @@ internal static class MatShapes
 
             public BuiltMat Build(MatDefinition mat, Piece host, Evaluation values)
             {
+                // What the faces are is the file's own; only how wide the border is may be the maker's.
+                var panels = host.Panels.Where(panel => mat.On.Contains(panel.Kind, StringComparer.OrdinalIgnoreCase)).ToList();
+                if (panels.Find(panel => panel.Holes.Count > 0) is { } holed)
+                    throw Wrong($"the {holed.Kind} has a hole, which a mat in its shape would cover. Give the mat a shape and a size of its own.");
                 var made = InsetMat.For(mat.Id, mat.Name, host, mat.On, mat.Side, Border.Evaluate(values).Length, values.Ruler);
-                var reason = (made, mat.Hand) switch
-                {
-                    ([_], not Hand.Either) => "The faces it is for are all alike, so it has no hand. Take “hand” out.",
-                    ([_, _], Hand.Either) => "The faces it is for come in pairs that mirror each other. Write hand: left, and a second mat with hand: right.",
-                    _ => null,
-                };
-                if (reason is not null)
-                    throw new NetException(mat.Id, [reason]);
+                if (made.FirstOrDefault(one => one != made[0] && !one.IsMirror) is { } unlike)
+                    throw Wrong($"the faces it is for are not all alike: the {host.Panel(made[0].Faces[0]).Kind} and the {host.Panel(unlike.Faces[0]).Kind} need mats of their own.");
+                if (made.Count == 1 && mat.Hand != Hand.Either)
+                    throw Wrong("the faces it is for are all alike, so it has no hand. Take “hand” out.");
+                if (made.Count == 2 && mat.Hand == Hand.Either)
+                    throw Wrong("the faces it is for come in pairs that mirror each other. Write hand: left, and a second mat with hand: right.");
                 var own = made[mat.Hand == Hand.Right ? 1 : 0];
                 return new BuiltMat(own.Piece, own.Faces.Count, own.Border);
+
+                FormulaException Wrong(string why) => new(mat.Place, $"“{mat.Name}” cannot be made: {why}", false);
             }
         }
     }

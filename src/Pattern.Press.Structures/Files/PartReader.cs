@@ -63,7 +63,12 @@ internal static class PartReader
         var onItem = shape is { NeedsPanels: true } ? map.Need("on", "Name the panels whose shape it has: on: wall.") : map.Find("on");
         var on = On(onItem, pieces.FirstOrDefault(piece => piece.Id == goes), reading);
         var side = map.Find("side")?.AsChoice(["inside", "outside"]) == "outside" ? SheetSide.Away : SheetSide.Facing;
-        map.RefuseTheRest();
+
+        // Of a shape that is not known nobody can say what it needs.
+        if (shape is null)
+            map.RefuseSlips("width", "height", "top", "sides", "border");
+        else
+            map.RefuseTheRest();
         if (name is null || stock is null || form is null || words is null || goes is null || (shape is { NeedsPanels: true } && on.Count == 0))
             return null;
         return new MatDefinition(id, name, stock, place, when, quantity, form, hand switch

@@ -267,7 +267,12 @@ internal sealed class Fitter
             return;
         _outside.Add(parameter.Name);
         var place = given ? found!.Place : _blame.Of(limit, parameter.DefaultFormula);
-        Fail(place, $"“{parameter.Name}” {(given ? "is" : "comes out at")} {Words(value, Rounding.Nearest)}, but {words} here.", parameter.Limits);
+        Fail(place, $"“{parameter.Name}” {(given ? "is" : "comes out at")} {Words(value, Rounding.Nearest)}, but {words} here.", Advice());
+
+        string Advice() =>
+            parameter.Limits.Length > 0 ? parameter.Limits
+            : given ? ""
+            : "Change what it follows from, such as the item, its ease or the card, or set it yourself under “sizes”.";
     }
 
     private List<FitCheck> Checks()

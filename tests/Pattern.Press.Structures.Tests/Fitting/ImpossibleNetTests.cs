@@ -32,8 +32,9 @@ public class ImpossibleNetTests
     [Fact]
     public void A_value_that_follows_from_a_given_one_is_told_at_the_given_one_and_else_at_the_item()
     {
+        const string Advice = "Change what it follows from, such as the item, its ease or the card, or set it yourself under “sizes”.";
         Assert.Equal(
-            "booklet.md:1:7: error: “floor_length” comes out at 423 mm, but can be at most 400 mm here.\nbooklet.md:1:7: error: “floor_width” comes out at 423 mm, but can be at most 400 mm here.",
+            $"booklet.md:1:7: error: “floor_length” comes out at 423 mm, but can be at most 400 mm here. {Advice}\nbooklet.md:1:7: error: “floor_width” comes out at 423 mm, but can be at most 400 mm here. {Advice}",
             Boxes.Problems(Ruler.WholeMillimetres, Round("380 mm", "72 mm"), "ease: 20 mm"));
         Assert.StartsWith("booklet.md:90: error: “floor_length” comes out at 457 mm", Boxes.Problems(Ruler.WholeMillimetres, Round("450 mm", "72 mm"), "{}"), StringComparison.Ordinal);
     }

@@ -102,6 +102,9 @@ public sealed record FoldingProof(
     /// <summary>The other part it is about, by id; null when it is about one.</summary>
     public string? Other { get; init; }
 
+    /// <summary>Kinds of panels that would let the item pass if they were opened too; empty when that would not help.</summary>
+    public IReadOnlyList<string> WouldOpen { get; init; } = [];
+
     /// <summary>Whether it does no more than ask for attention when it does not hold.</summary>
     public bool IsWarning { get; init; }
 

@@ -32,16 +32,44 @@ internal static class ItemProofs
         if (Least(items, item => ItemRoom.Above(item.Item!, item.Foot, all)) is { } above)
             yield return Proof(FoldingProofKind.RoomAboveItem, above, 0);
 
-        var open = beside.Select(part => part.Part.OpensWholly || part.Part.Opens.Count > 0 ? work.Thick(part, work.Thing.Opened(part, 0.5, 0)) : null).ToList();
-        var passes = BestWay(work, beside, slabs => Least(items, item => ItemRoom.Passing(item.Item!, item.Foot, item.Part.Leaves, slabs)), open);
-        if (passes is not null)
-            yield return Proof(FoldingProofKind.ItemPassesOpening, passes, 0);
+        if (Passing(work, beside, items) is { } passes)
+        {
+            var proof = Proof(FoldingProofKind.ItemPassesOpening, passes, 0);
+            yield return proof.Holds ? proof : proof with { WouldOpen = WouldOpen(work, beside, items, host, passes) };
+        }
 
         FoldingProof Proof(FoldingProofKind kind, ItemRoom room, double least)
         {
             var holds = room.Room >= least - KitProofs.Working.Rounding;
             return new(kind, host.Part.Part, room.Room, least, holds, [room.Panel]) { Other = Assembly.Item };
         }
+    }
+
+    private static ItemRoom? Passing(KitProofs.Working work, List<PosedPart> beside, List<PosedPart> items)
+    {
+        var open = beside.Select(part => part.Part.OpensWholly || part.Part.Opens.Count > 0 ? work.Thick(part, work.Thing.Opened(part, 0.5, 0)) : null).ToList();
+        return BestWay(work, beside, slabs => Least(items, item => ItemRoom.Passing(item.Item!, item.Foot, item.Part.Leaves, slabs)), open);
+    }
+
+    // One kind of panel in its way after the other is opened, until it passes or nothing changes any more.
+    private static IReadOnlyList<string> WouldOpen(KitProofs.Working work, List<PosedPart> beside, List<PosedPart> items, PosedPart host, ItemRoom passes)
+    {
+        if (host.Part.OpensWholly)
+            return [];
+        var opens = host.Part.Opens.ToList();
+        while (passes.Room < -KitProofs.Working.Rounding)
+        {
+            var kind = host.Pose!.Piece.Panels.FirstOrDefault(panel => panel.Name == passes.Panel)?.Kind;
+            if (kind is null || opens.Contains(kind))
+                return [];
+            opens.Add(kind);
+            List<PosedPart> opened = [.. beside.Select(part => part.Part == host.Part ? part with { Part = part.Part with { Opens = [.. opens] } } : part)];
+            if (Passing(work, opened, items) is not { } room)
+                return [];
+            passes = room;
+        }
+
+        return [.. opens.Skip(host.Part.Opens.Count)];
     }
 
     /// <summary>Proves of what is put into a flat piece at last, as a card into its envelope, that it goes in and has room there.</summary>
