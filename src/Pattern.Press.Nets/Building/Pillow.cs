@@ -89,7 +89,7 @@ public static class Pillow
         });
         folds.Insert(0, new Fold(Front, Back, new(wide, top), new(wide, bottom), FoldDirection.Valley, turn));
         folds.Add(new Fold(Back, Tab, new(right, top), new(right, bottom), FoldDirection.Valley, turn));
-        return new PieceAssembly
+        var made = new PieceAssembly
         {
             Id = id,
             Name = name,
@@ -98,7 +98,8 @@ public static class Pillow
             Panels = panels,
             Folds = folds,
             GlueAreas = [new GlueArea(Tab, panels[^1].Outline, SheetSide.Away)],
-        }.Build() with { Remade = times => Build(id, name, width, length, rise, tab, (UsualStrips * times) | 1) };
+        }.Build();
+        return made with { Remade = times => Build(id, name, width, length, rise, tab, (UsualStrips * times) | 1) };
     }
 
     /// <summary>How thick the pillow is in the middle, from front to back, in millimetres: twice the arcs' rise.</summary>

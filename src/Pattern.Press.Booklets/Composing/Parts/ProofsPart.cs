@@ -34,6 +34,7 @@ internal static class ProofsPart
                         [ColumnAlignment.Left, ColumnAlignment.Right],
                         [new TableRow([Words.Head(phrases["proofs.what"]), Words.Head(phrases["proofs.found"])])],
                         [.. checks.Concat(proofs)]),
+                    .. BendsAcross(context) ? [Words.Phrase(phrases, "proofs.not_followed")] : Array.Empty<Block>(),
                 ]),
             ],
             FlowsOn: true)
@@ -44,6 +45,10 @@ internal static class ProofsPart
         // The limit stands with the words: a column of its own would leave them too little room.
         TableCell What(string what, string limit) => new(limit.Length > 0 ? Words.Plain(phrases.Format("proofs.with_limit", ("what", what), ("limit", limit))) : Words.Plain(what), IsHeader: true);
     }
+
+    // Flaps on folds along arcs go in by bending card across its rulings.
+    private static bool BendsAcross(BookletContext context) =>
+        context.Primary.Kit.Pieces.Any(part => part.Piece.Folds.Any(fold => Math.Abs(fold.Bulge) > 1e-9));
 
     private static TableCell Both((string Here, string There) text) =>
         new(text.There.Length > 0 ? [new MeasureInline(text.Here), new TextInline(" "), new MeasureInline($"({text.There})")] : [new MeasureInline(text.Here)]);
