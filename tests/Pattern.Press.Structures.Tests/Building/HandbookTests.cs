@@ -58,7 +58,7 @@ public class HandbookTests
     [InlineData("icosahedron", 20, 11, 138.1897)]
     public void The_five_solids_have_their_faces_tabs_and_angles(string solid, int faces, int tabs, double dihedral)
     {
-        var piece = Fit("regular-solid", $"solid: {solid}\nedge: 40 mm").Kit.Parts.Single().Piece;
+        var piece = Fit("regular-solid", $"solid: {solid}\nedge: 40 mm").Kit.Pieces.Single().Piece;
         Assert.Equal(faces, piece.Panels.Count(panel => panel.Kind == "face"));
         Assert.Equal(tabs, piece.Panels.Count(panel => panel.Role == PanelRole.Tab));
         Assert.All(piece.Folds, fold => Assert.Equal(180 - dihedral, fold.Angle, 0.0001));
@@ -73,7 +73,7 @@ public class HandbookTests
     [InlineData("icosahedron", 2.181695)]
     public void The_five_solids_enclose_their_volumes(string solid, double volume)
     {
-        var piece = Fit("regular-solid", $"solid: {solid}\nedge: 40 mm").Kit.Parts.Single().Piece;
+        var piece = Fit("regular-solid", $"solid: {solid}\nedge: 40 mm").Kit.Pieces.Single().Piece;
         var pose = Pattern.Press.Nets.Folding.Folder.Finished(piece);
         var faces = pose.Panels.Where(panel => panel.Panel.Role == PanelRole.Panel).ToList();
         var centre = faces.SelectMany(face => face.Corners).Aggregate((sum, corner) => sum + corner) * (1.0 / faces.Sum(face => face.Corners.Count));
@@ -87,7 +87,7 @@ public class HandbookTests
     public void A_flared_tray_holds_what_the_formula_for_a_frustum_of_a_pyramid_says()
     {
         // h/3 (A₁ + A₂ + √(A₁A₂)) for similar ends. (CRC tables.) A square tray, 60 mm below and 100 mm above, 48 mm high: the slope of its walls is 52 mm.
-        var piece = Fit("flared-tray", "floor_length: 60 mm\nfloor_width: 60 mm\nheight: 48 mm\nflare: 20 mm\nmats: no").Kit.Parts.Single().Piece;
+        var piece = Fit("flared-tray", "floor_length: 60 mm\nfloor_width: 60 mm\nheight: 48 mm\nflare: 20 mm\nmats: no").Kit.Pieces.Single().Piece;
         var pose = Pattern.Press.Nets.Folding.Folder.Finished(piece);
         var top = pose.Panels.SelectMany(panel => panel.Corners).Max(corner => corner.Z);
         Assert.Equal(48, top, 1e-6);

@@ -73,7 +73,7 @@ public static class PieceProofs
     private static (FoldingProof Passes, IReadOnlyList<Pose> Way) InOrder(Pose finished, double caliper, IReadOnlyList<string> opens)
     {
         var tree = HingeTree.Of(finished.Strips);
-        var sagittas = Sagittas(finished.Strips);
+        var (sagittas, pushed) = (Sagittas(finished.Strips), PushedIn(finished.Strips));
         var usual = Tried(FoldingOrder.Usual(tree, opens));
 
         // What is rolled is rolled all at once.
@@ -81,7 +81,7 @@ public static class PieceProofs
             return usual;
         foreach (var overFirst in (ReadOnlySpan<bool>)[false, true])
         {
-            if (FoldingOrder.Search(tree, opens, overFirst, pose => Crossings.Of(pose.Panels).All(crossing => crossing.Depth <= Allowed(crossing, caliper, sagittas)), PositionsInStep) is { } order)
+            if (FoldingOrder.Search(tree, opens, overFirst, pose => Crossings.Of(pose.Panels).All(crossing => IsPushed(crossing, pushed) || crossing.Depth <= Allowed(crossing, caliper, sagittas)), PositionsInStep) is { } order)
                 return Tried(order);
         }
 
@@ -91,14 +91,14 @@ public static class PieceProofs
         {
             var positions = order.Steps * PositionsInStep;
             var way = Enumerable.Range(1, Math.Max(0, positions - 1)).Select(i => order.At((double)i / positions)).ToList();
-            return (Passes(FoldingProofKind.NothingPassesOnTheWay, finished.Piece, way.Select(pose => pose.Panels), caliper, sagittas), way);
+            return (Passes(FoldingProofKind.NothingPassesOnTheWay, finished.Piece, way.Select(pose => pose.Panels), caliper, sagittas, pushed), way);
         }
     }
 
-    private static FoldingProof Passes(FoldingProofKind kind, Piece piece, IEnumerable<IEnumerable<PosedPanel>> poses, double caliper, IReadOnlyDictionary<string, double>? sagittas = null)
+    private static FoldingProof Passes(FoldingProofKind kind, Piece piece, IEnumerable<IEnumerable<PosedPanel>> poses, double caliper, IReadOnlyDictionary<string, double>? sagittas = null, IReadOnlySet<string>? pushed = null)
     {
         var none = new Dictionary<string, double>();
-        var deepest = poses.SelectMany(Crossings.Of).MaxBy(crossing => crossing.Depth - Allowed(crossing, caliper, sagittas ?? none));
+        var deepest = poses.SelectMany(Crossings.Of).Where(crossing => pushed is null || !IsPushed(crossing, pushed)).MaxBy(crossing => crossing.Depth - Allowed(crossing, caliper, sagittas ?? none));
         var (found, limit) = (deepest?.Depth ?? 0, deepest is null ? caliper + Crossings.Tolerance : Allowed(deepest, caliper, sagittas ?? none));
         var holds = found <= limit;
         return new(kind, piece.Id, found, limit, holds, holds ? [] : [deepest!.First, deepest.Second]);
@@ -107,6 +107,16 @@ public static class PieceProofs
     // A card's thickness; between two panels that bend, as much more as their flat strips stand off the smooth surfaces.
     private static double Allowed(Crossing crossing, double caliper, IReadOnlyDictionary<string, double> sagittas) => caliper + Crossings.Tolerance
         + (sagittas.TryGetValue(crossing.First, out var one) && sagittas.TryGetValue(crossing.Second, out var other) ? one + other : 0);
+
+    // Flaps along arcs are pushed in one over the other, and bend out of each other's way, which strips do not; how they lie in
+    // the finished shape is proven like everything else.
+    private static HashSet<string> PushedIn(StripPiece strips)
+    {
+        var kinds = strips.Closing.Select(fold => strips.Piece.Panel(fold.Child).Kind).ToHashSet(StringComparer.Ordinal);
+        return [.. strips.Piece.Panels.Where(panel => kinds.Contains(panel.Kind)).Select(panel => panel.Name)];
+    }
+
+    private static bool IsPushed(Crossing crossing, IReadOnlySet<string> pushed) => pushed.Contains(crossing.First) && pushed.Contains(crossing.Second);
 
     // How far each strip's middle stands off the arc through its edges: half its width times the tangent of a quarter of the
     // angle that it turns.
