@@ -112,9 +112,9 @@ public class TilePlannerTests
                 Assert.True(tile.PageY >= page.Margin + page.HeadRoom - 1e-6);
                 Assert.True(tile.PageY + tile.Height <= height - page.Margin - page.FootRoom + 1e-6);
                 foreach (var next in plan.Tiles.Where(t => t.Row == tile.Row && t.Column == tile.Column + 1))
-                    Assert.Equal(lap, tile.X + tile.Width - next.X, 6);
+                    Assert.Equal(lap, tile.X + tile.Width - next.X, tolerance: 1e-7);
                 foreach (var next in plan.Tiles.Where(t => t.Column == tile.Column && t.Row == tile.Row + 1))
-                    Assert.Equal(lap, tile.Y + tile.Height - next.Y, 6);
+                    Assert.Equal(lap, tile.Y + tile.Height - next.Y, tolerance: 1e-7);
             }
 
             var random = new Random(seed);
