@@ -25,7 +25,8 @@ internal static class ScoringPart
                 Words.Phrase(phrases, "scoring.lead", ParagraphKind.Lead),
                 Words.Phrase(phrases, "scoring.how"),
                 .. pieces.SelectMany(piece => Piece(context, values, words, piece)),
-            ])
+            ],
+            FlowsOn: true)
         { Title = phrases["scoring.title"] };
     }
 
