@@ -54,8 +54,8 @@ public static class Layers
             && (flap.Panel.Role == PanelRole.Tab || carriers.Contains(i)) && LieTogether(flap, panel)).FirstOrDefault();
     }
 
-    // Whether two panels lie in one plane and over each other.
-    private static bool LieTogether(PosedPanel one, PosedPanel other) =>
+    /// <summary>Whether two panels lie in one plane and over each other.</summary>
+    internal static bool LieTogether(PosedPanel one, PosedPanel other) =>
         Math.Abs(one.Facing.Dot(other.Facing)) > 1 - 1e-6
         && one.Corners.All(corner => Math.Abs(other.Facing.Dot(corner - other.Corners[0])) < 0.01)
         && Overlap.Area(Proofs.SeamFinding.OnSheetOf(one, other), other.Panel.Outline) > 0.02 * one.Panel.Outline.Area;

@@ -24,6 +24,7 @@ public sealed class SeamClosing
     private readonly Pose finished;
     private readonly HashSet<Fold> moving;
     private readonly Pose rest;
+    private readonly Dictionary<Fold, double> resting;
     private readonly IReadOnlyList<string> opens;
 
     private SeamClosing(Pose finished, IReadOnlyList<FoundSeam> seams, IReadOnlyList<string> opens)
@@ -31,9 +32,22 @@ public sealed class SeamClosing
         (this.finished, Seams, this.opens) = (finished, seams, opens);
         var tree = HingeTree.Of(finished.Strips);
         moving = [.. seams.SelectMany(seam => tree.Carrying(Place(seam.Panel), Place(seam.Target!))).Select(hinge => hinge.Fold)];
+        var carrying = seams.SelectMany(seam => new[] { seam.Panel, seam.Target! }).SelectMany(panel => tree.Carrying(Place(panel), tree.Root)).Select(hinge => hinge.Turning).ToHashSet();
         Met = Meeting();
         rest = InOrder(Met);
+        resting = tree.Outwards.ToDictionary(hinge => hinge.Fold, Resting);
         (Apart, Widest) = Opened();
+
+        // What carries no side of the seam is still flat, so that one sees past it; unless it is to lie below the glue, as the side
+        // flaps of an envelope do.
+        double Resting(Hinge hinge)
+        {
+            var panel = finished.Panels[hinge.Turning];
+            if (carrying.Contains(hinge.Turning))
+                return rest.Angles[hinge.Fold];
+            var isBelow = !opens.Contains(panel.Panel.Kind) && seams.Any(seam => seam.Panel != panel && Layers.LieTogether(panel, seam.Panel));
+            return isBelow ? finished.Angles[hinge.Fold] : 0;
+        }
 
         int Place(PosedPanel panel) => finished.Piece.Panels.ToList().FindIndex(one => one.Name == panel.Panel.Name);
     }
@@ -101,7 +115,7 @@ public sealed class SeamClosing
         var now = InOrder(moment).Angles;
         if (finished.Gaps.Count > 0)
             return InOrder(moment);
-        return Folder.Pose(finished.Strips, fold => moving.Contains(fold) ? now[fold] : rest.Angles[fold]);
+        return Folder.Pose(finished.Strips, fold => moving.Contains(fold) ? now[fold] : resting[fold]);
     }
 
     /// <summary>The place of a seam's glue: on the panel that carries it, on the sheet.</summary>

@@ -12,6 +12,13 @@ public sealed class FinishedThing
     /// <summary>How far layers that lie on each other are drawn apart, in millimetres: too little to be seen.</summary>
     internal const double Hair = 0.05;
 
+    // What is no higher than this, in millimetres, is folded flat; an item in it is drawn this far above the lowest layer.
+    private const double Flat = 1;
+    private const double Between = 0.8 * Hair;
+
+    // An item that is drawn part of the way out of something flat is out by this part of its length.
+    private const double PartOut = 0.4;
+
     // Several drawings show a piece folded alike.
     private static readonly ConditionalWeakTable<Piece, ConcurrentDictionary<double, Pose>> Folded = [];
 
@@ -68,19 +75,19 @@ public sealed class FinishedThing
     {
         // What stands inside a closed box costs time and shows only through gaps that a hair leaves.
         var hidden = _thing.Parts.Any(AssembledThing.Covers);
-        Add(scene, _thing.Closed.Where(part => !hidden || part.Part.Goes != GoesWhere.Inside), at);
+        Add(scene, _thing.Closed.Where(part => (!hidden || part.Part.Goes != GoesWhere.Inside) && !IsBetween(part)), at);
     }
 
     /// <summary>Adds the thing opened and the item inside, what covers it lifted off.</summary>
     /// <param name="scene">The scene.</param>
     /// <param name="at">Where its middle stands on the ground.</param>
     /// <param name="opening">How far pieces that open as a whole are folded: 0 flat, 1 closed.</param>
-    public void AddOpen(Scene scene, Vector3d at, double opening) => Add(scene, _thing.Open(opening), at);
+    public void AddOpen(Scene scene, Vector3d at, double opening) => Add(scene, Opened(opening), at);
 
     /// <summary>Adds the thing opened, with an arrow for each part that has come off.</summary>
     internal void AddOpened(Scene scene, double opening, Vector3d viewer)
     {
-        var open = _thing.Open(opening);
+        var open = Opened(opening);
         Add(scene, open, default);
         foreach (var (part, place) in open.Zip(_thing.Closed).Where(pair => pair.First.Part.To is not null))
         {
@@ -133,6 +140,15 @@ public sealed class FinishedThing
         return true;
     }
 
+    // An item between flat layers, such as a card in its envelope, is drawn part of the way out.
+    private List<PosedPart> Opened(double opening) => [.. _thing.Open(opening).Select(part => IsBetween(part)
+        ? part.Moved(AssembledThing.Direction(part.Part.Leaves) with { Z = 0 } * (PartOut * (part.Part.Leaves is Leaving.Left or Leaving.Right ? part.Item!.Width : part.Item!.Depth)))
+        : part)];
+
+    // Whether something is the item inside a piece that is folded flat: layers of it lie over the item, thick as it is.
+    private bool IsBetween(PosedPart part) => part.Item is not null && part.Part.Goes == GoesWhere.Inside
+        && _thing.Closed.FirstOrDefault(one => one.Part.Part == part.Part.To) is { Pose: not null } host && host.Top - host.Bottom < Flat;
+
     private static Vector3d Foot(PosedPart part) => part.Pose?.Root.At(part.Pose.Root.Panel.Outline.Centroid) ?? part.Foot;
 
     /// <summary>Adds parts.</summary>
@@ -144,6 +160,8 @@ public sealed class FinishedThing
         {
             if (part.Pose is { } pose)
                 scene.Add(pose, MatPlacing.On(_kit.Pieces.First(one => one.Piece.Id == pose.Piece.Id).Piece, _kit.Parts));
+            else if (IsBetween(part))
+                scene.AddBlock(part.Foot with { Z = at.Z + Between }, part.Item!.Width, part.Item.Depth, Between / 2);
             else if (part.Item is { IsRound: true } round)
                 scene.AddRound(part.Foot + round.Start, round.Axis * round.Length, round.Diameter);
             else

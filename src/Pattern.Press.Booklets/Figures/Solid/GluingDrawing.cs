@@ -78,12 +78,14 @@ public sealed class GluingDrawing : IDrawing
         Axonometry? Best(double moment, Axonometry[] views)
         {
             var pose = at(moment);
-            if (Share(views[0]) >= Enough)
+            if (Worth(views[0]) >= Enough)
                 return views[0];
-            var best = views.MaxBy(Share)!;
-            return Share(best) >= Enough ? best : null;
+            var best = views.MaxBy(Worth)!;
+            return Worth(best) >= Enough ? best : null;
 
-            double Share(Axonometry view) => GlueInSight.Share(pose, areas, view);
+            // What is seen of the other side of the card, where the glue is marked in broken lines, is worth half.
+            double Worth(Axonometry view) =>
+                GlueInSight.Share(pose, areas, view) is var share and > Noticed ? share + (0.5 * areas.Sum(area => area.Outline.Area * GlueInSight.ShareOfBack(pose, area, view)) / areas.Sum(area => area.Outline.Area)) : 0;
         }
     }
 

@@ -69,7 +69,8 @@ public sealed class LineVisibility
 
             foreach (var face in faces)
             {
-                var part = face.Hides(from, to, Slack);
+                // Hatching lies a hair off its own card, so that what touches it hides it.
+                var part = face.Hides(from, to, line.Kind is LineKind.Glue or LineKind.GlueBehind ? 0 : Slack);
 
                 // What it is the edge of lies behind a surface that it only touches, as a flap that leans against a wall.
                 if (part.To <= part.From && line.Inwards is { Count: > 0 } inwards && face.IsBefore(inwards))

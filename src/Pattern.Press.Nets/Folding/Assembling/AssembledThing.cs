@@ -15,6 +15,9 @@ public sealed class AssembledThing
     /// <summary>A fold past this angle, in degrees, lies flat once it is pressed, as the spine of a card in its envelope.</summary>
     private const double NearlyOver = 150;
 
+    /// <summary>What comes out below the rest by more than this, in millimetres, is held shut by what it stands on.</summary>
+    private const double Below = 1;
+
     /// <summary>How far flaps are folded that are shown open, as a part of their finished angle.</summary>
     private const double FlapOpening = 0.12;
 
@@ -149,7 +152,15 @@ public sealed class AssembledThing
             return Folded(part, opening);
         if (part.Part.Opens.Count == 0)
             return part.Pose!;
-        return InPlace(part, layers(Folder.Opened(part.Pose!.Strips, part.Part.Opens, flap)));
+        var open = InPlace(part, Folder.Opened(part.Pose!.Strips, part.Part.Opens, flap));
+
+        // What it stands on holds it shut there: flaps that would come out below stay as they are.
+        var shut = open.Gaps.Count > 0
+            ? []
+            : open.Panels.Where(panel => part.Part.Opens.Contains(panel.Panel.Kind) && panel.Corners.Min(corner => corner.Z) < part.Bottom - Below).Select(panel => panel.Panel.Name).ToHashSet(StringComparer.Ordinal);
+        return shut.Count == 0
+            ? InPlace(part, layers(Folder.Opened(part.Pose!.Strips, part.Part.Opens, flap)))
+            : InPlace(part, layers(Folder.Pose(part.Pose!.Strips, fold => shut.Contains(fold.Child) ? fold.Angle : open.Angles[fold])));
     }
 
     private static double Size(IEnumerable<PosedPart> parts)
