@@ -45,6 +45,9 @@ public sealed class FlatDrawing : IDrawing
     /// <summary>The words for lettering.</summary>
     public required IFigureWords Words { get; init; }
 
+    /// <summary>A sheet is a rectangle, however large.</summary>
+    public bool GainsFromSize => Show != FigureShow.Sheet;
+
     /// <inheritdoc/>
     public DrawnFigure Draw(double maxWidth, double maxHeight, StyleSheet styles)
     {
