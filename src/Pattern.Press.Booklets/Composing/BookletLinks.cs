@@ -12,7 +12,7 @@ internal static class BookletLinks
     public static MarkdownOptions Options(BookletSource source, PhraseBook phrases)
     {
         // A step whose file cannot be read is told of once, not wherever a link leads there too.
-        var steps = source.Steps.Select(step => (step.File, step.Number)).Concat(source.UnreadSteps).ToList();
+        var steps = source.Steps.Select(step => (step.File, step.Number)).Union(source.UnreadSteps).ToList();
         var files = new SortedDictionary<string, string>(StringComparer.Ordinal);
         foreach (var (file, number) in steps)
             files[file] = StepsPart.Destination(number);

@@ -31,8 +31,7 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
             return Insert(figure, problems);
         if (part is null)
         {
-            var ids = context.Primary.Kit.Parts.Select(one => one.Piece.Id).ToList();
-            problems.Error(figure.Place, $"There is no piece “{figure.Subject}” in this booklet.", Spelling.Advice(figure.Subject, ids));
+            UnknownPiece.IsKnown(figure.Subject, figure.Place, [.. context.Primary.Kit.Parts.Select(one => one.Piece.Id)], problems);
             return null;
         }
 

@@ -76,8 +76,8 @@ internal static class ProvenFits
                 $"If the {Listed(proof.WouldOpen)} {(proof.WouldOpen.Count == 1 ? "is" : "are")} folded open to put it in, say so in the structure’s file, under “assembly”: {{{proof.Piece}: {{opens: [{string.Join(", ", Opening(proof, context))}]}}}}. If not, make the opening {twice} wider.",
             FoldingProofKind.ItemPassesOpening => $"Make the opening {twice} wider, {leaveOut}",
             FoldingProofKind.RoomAroundPutIn => $"Make the {piece} {twice} longer and wider inside, or the {other} as much smaller, {leaveOut}",
-            FoldingProofKind.PutInPassesOpening when InTheWay(proof, context) is { } flap =>
-                $"If the {flap} is open when the {other} goes in, say so in the structure’s file, under “assembly”: {{{proof.Piece}: {{opens: [{flap}]}}}}. If not, make the opening {twice} wider.",
+            FoldingProofKind.PutInPassesOpening when proof.WouldOpen.Count > 0 =>
+                $"If the {Listed(proof.WouldOpen)} {(proof.WouldOpen.Count == 1 ? "is" : "are")} open when the {other} goes in, say so in the structure’s file, under “assembly”: {{{proof.Piece}: {{opens: [{string.Join(", ", Opening(proof, context))}]}}}}. If not, make the opening {twice} wider.",
             FoldingProofKind.PutInPassesOpening => $"Make the opening {twice} wider, {leaveOut}",
             FoldingProofKind.GlueHasRoom => $"Make the {(proof.Panels is [var tab, ..] ? tab : "tab")} {lacks} wider, or use glue that holds on a narrow tab.",
             FoldingProofKind.SeamsLieFlat when double.IsInfinity(proof.Found) => $"In the structure’s file, fold the {piece} so that its glue comes to lie on something, or take the glue away.",
@@ -100,13 +100,6 @@ internal static class ProvenFits
     // What opens already, and what would have to.
     private static IEnumerable<string> Opening(FoldingProof proof, BookletContext context) =>
         [.. context.Primary.Kit.Assembly.Find(proof.Piece)?.Opens ?? [], .. proof.WouldOpen];
-
-    // A flap that is not said to be open.
-    private static string? InTheWay(FoldingProof proof, BookletContext context)
-    {
-        var kind = context.Primary.Kit.Pieces.FirstOrDefault(part => part.Piece.Id == proof.Piece)?.Piece.Panels.FirstOrDefault(panel => proof.Panels.Contains(panel.Name))?.Kind;
-        return kind is null || context.Primary.Kit.Assembly.Find(proof.Piece)?.Opens.Contains(kind) == true ? null : kind;
-    }
 
     private static string Listed(IReadOnlyList<string> kinds) =>
         kinds.Count == 1 ? kinds[0] : $"{string.Join(", ", kinds.SkipLast(1))} and {kinds[^1]}";

@@ -57,11 +57,8 @@ internal sealed class WordsAlone : IBindings
     /// <inheritdoc/>
     public Block? Figure(FigureSource figure, Problems problems)
     {
-        if (figure.Subject is { Length: > 0 } piece and not Nets.Assembly.Item && _structure is not null && !_structure.PieceNames.Contains(piece, StringComparer.Ordinal))
-        {
-            problems.Error(figure.Place, $"There is no piece “{piece}” in this booklet.", Spelling.Advice(piece, _structure.PieceNames));
+        if (figure.Subject is { Length: > 0 } piece and not Nets.Assembly.Item && !IsKnownPiece(piece, figure.Place, problems))
             return null;
-        }
 
         IReadOnlyList<Inline> caption = figure.Caption.Length > 0
             ? MarkdownReader.ToInlines(new MarkdownText(figure.Caption, figure.Place), _source.Folder, this, problems, _options)
@@ -84,9 +81,11 @@ internal sealed class WordsAlone : IBindings
         if (Prints(BookletPart.Steps))
             blocks.AddRange(_source.Steps.SelectMany(step => Step(step, makers, problems)));
 
+        var written = new Lazy<Whereabouts>(() => Whereabouts.In(_source));
+
         // With a step or the introduction missing, a figure that a link leads to may stand there.
         if (_source.UnreadSteps.Count == 0)
-            Numbering.Apply([new FlowPart(blocks)], _phrases, _source.Steps, problems, link => Whereabouts.In(_source).Find(link));
+            Numbering.Apply([new FlowPart(blocks)], _phrases, _source.Steps, problems, link => written.Value.Find(link));
     }
 
     private IEnumerable<string> FrontMatterWords(Func<BookletPart, bool> prints)
@@ -112,11 +111,12 @@ internal sealed class WordsAlone : IBindings
             yield return new ParagraphBlock(makers.Inlines(step.Caution, step.File));
         foreach (var block in MarkdownReader.ToBlocks(step.Body, _source.Folder, this, problems, _options with { TopHeading = 3, DestinationPrefix = destination + "-", Piece = step.Piece }))
             yield return block;
-        if (step.Piece is { } piece && _structure is not null && !_structure.PieceNames.Contains(piece, StringComparer.Ordinal))
-            problems.Error(step.PiecePlace, $"There is no piece “{piece}” in this booklet.", Spelling.Advice(piece, _structure.PieceNames));
-        else if (step.Figure is { } asked && Figure(asked, problems) is { } figure)
+        if ((step.Piece is not { } piece || IsKnownPiece(piece, step.PiecePlace, problems)) && step.Figure is { } asked && Figure(asked, problems) is { } figure)
             yield return figure;
     }
+
+    private bool IsKnownPiece(string piece, Place place, Problems problems) =>
+        _structure is null || UnknownPiece.IsKnown(piece, place, _structure.PieceNames, problems);
 
     private sealed class Nothing : IDrawing
     {

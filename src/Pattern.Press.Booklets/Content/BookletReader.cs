@@ -25,18 +25,25 @@ public static partial class BookletReader
     /// <param name="folder">The folder.</param>
     /// <param name="problems">Takes everything that is wrong, in one go.</param>
     /// <returns>
-    /// What was read; null when there is no <c>booklet.md</c> whose front matter can be read. After errors it is a value out
-    /// of which more problems can be found, but no booklet should be made of it.
+    /// What was read; null when there is no <c>booklet.md</c> that can be read. After errors it is a value out of which more
+    /// problems can be found, but no booklet should be made of it.
     /// </returns>
     public static BookletSource? Read(string folder, Problems problems)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(problems);
         if (FindBooklet(folder, problems) is not { } path ||
-            TextFile.Read(path, FileName, problems) is not { } text ||
-            FrontMatter.Split(text, FileName, "title: A box for a tea tin", problems) is not var (keys, body))
+            TextFile.Read(path, FileName, problems) is not { } text)
             return null;
+        var (front, body) = FrontMatter.Split(text, FileName, "title: A box for a tea tin", problems);
+        return front is null
+            ? Read(folder, YamlSource.Empty(FileName, new Problems()), body, new Problems(), areStepsNeeded: false, problems)
+            : Read(folder, front, body, problems, areStepsNeeded: true, problems);
+    }
 
+    // Of front matter that cannot be read one thing is told, and not that every key is missing.
+    private static BookletSource Read(string folder, YamlMap keys, MarkdownText body, Problems problems, bool areStepsNeeded, Problems inSteps)
+    {
         var name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
         var top = new Place(FileName, 1);
 
@@ -85,7 +92,7 @@ public static partial class BookletReader
         if (currency is null && (stocks.Values.Any(stock => stock.Pack?.Price is not null) || adhesive?.Pack?.Price is not null || extras?.Any(extra => extra.Pack?.Price is not null) == true))
             problems.Error(top, "There are prices, but not what they are in.", "Say it with “currency”, such as “currency: £” or “currency: EUR”.");
 
-        var (steps, unread) = StepReader.ReadAll(folder, needed: !without.Contains(BookletPart.Steps), problems);
+        var (steps, unread) = StepReader.ReadAll(folder, needed: areStepsNeeded && !without.Contains(BookletPart.Steps), inSteps);
         return new BookletSource
         {
             CanBeFitted = modelIsReadable && structure is not null,

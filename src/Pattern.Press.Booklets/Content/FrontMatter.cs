@@ -6,8 +6,11 @@ namespace Pattern.Press.Booklets.Content;
 internal static class FrontMatter
 {
     /// <summary>Reads the front matter of a text and finds where its words start.</summary>
-    /// <returns>Both, or null when the front matter cannot be read (and a problem was noted).</returns>
-    public static (YamlMap Keys, MarkdownText Body)? Split(string text, string file, string example, Problems problems)
+    /// <returns>
+    /// The keys, null when they cannot be read (and a problem was noted), and the words as far as it is known where they
+    /// start, so that what is wrong in them is told in the same go.
+    /// </returns>
+    public static (YamlMap? Keys, MarkdownText Body) Split(string text, string file, string example, Problems problems)
     {
         var lines = text.Split('\n');
         var first = 0;
@@ -16,21 +19,18 @@ internal static class FrontMatter
         if (first == lines.Length || lines[first].TrimEnd() != "---")
         {
             problems.Error(new Place(file, 1), "The front matter is missing.", $"Start the file with a line “---”, then lines such as “{example}”, then a line “---” again.");
-            return null;
+            return (null, new MarkdownText(text, new Place(file, 1, 1)));
         }
 
         var last = Array.FindIndex(lines, first + 1, line => line.TrimEnd() is "---" or "...");
         if (last < 0)
         {
             problems.Error(new Place(file, first + 1), "The front matter that starts here is never closed.", "Put a line “---” between it and the words.");
-            return null;
+            return (null, new MarkdownText("", new Place(file, lines.Length, 1)));
         }
 
         var yaml = string.Join('\n', lines[(first + 1)..last]);
-        var keys = YamlSource.Read(yaml, file, problems, first + 2);
-        if (keys is null)
-            return null;
         var body = string.Join('\n', lines[(last + 1)..]);
-        return (keys, new MarkdownText(body, new Place(file, last + 2, 1)));
+        return (YamlSource.Read(yaml, file, problems, first + 2), new MarkdownText(body, new Place(file, last + 2, 1)));
     }
 }

@@ -13,7 +13,10 @@ internal static partial class StepReader
     /// <summary>The keys of a step's front matter.</summary>
     public static readonly IReadOnlyList<string> Keys = ["title", "kind", "piece", "figure", "time", "tools", "caution"];
 
-    /// <summary>Reads every step of a booklet, in the order of their numbers, and says which files could not be read.</summary>
+    /// <summary>
+    /// Reads every step of a booklet, in the order of their numbers, and says which files could not be read. Of those whose
+    /// front matter is broken the words are among the steps all the same.
+    /// </summary>
     public static (IReadOnlyList<StepSource> Steps, IReadOnlyList<(string File, int Number)> Unread) ReadAll(string folder, bool needed, Problems problems)
     {
         if (!Directory.Exists(Path.Combine(folder, FolderName)))
@@ -31,9 +34,10 @@ internal static partial class StepReader
         var unread = new List<(string File, int Number)>();
         foreach (var (number, file) in numbered)
         {
-            if (Read(folder, file, number, problems) is { } step)
+            var (step, isWhole) = Read(folder, file, number, problems);
+            if (step is not null)
                 steps.Add(step);
-            else
+            if (!isWhole)
                 unread.Add((file, number));
         }
 
@@ -115,25 +119,26 @@ internal static partial class StepReader
         }
     }
 
-    private static StepSource? Read(string folder, string file, int number, Problems problems)
+    private static (StepSource? Step, bool IsWhole) Read(string folder, string file, int number, Problems problems)
     {
         var (kind, path) = FolderPaths.Follow(folder, file);
         if (kind != PathKind.Inside)
         {
             problems.Error(new Place(file), "The step is a link that leads out of the booklet’s folder.", "Put the file itself into the folder; nothing outside it is read.");
-            return null;
+            return default;
         }
 
         if (TextFile.Read(path, file, problems) is not { } text)
-            return null;
+            return default;
         if (string.IsNullOrWhiteSpace(text))
         {
             problems.Error(new Place(file), "The step is empty.", "Write a title between two lines “---”, and below it what to do; or delete the file.");
-            return null;
+            return default;
         }
 
-        if (FrontMatter.Split(text, file, "title: Score the base", problems) is not var (keys, body))
-            return null;
+        var (keys, body) = FrontMatter.Split(text, file, "title: Score the base", problems);
+        if (keys is null)
+            return (new StepSource { File = file, Number = number, Title = "", PiecePlace = new Place(file, 1), Body = body }, false);
 
         var title = keys.Need("title", "Say what is done in this step, such as “title: Score the base”.")?.AsWords(problems);
         var pieceKey = keys.Find("piece");
@@ -150,7 +155,7 @@ internal static partial class StepReader
             problems.Error(body.Start with { Column = 0 }, "The step has a title but no words.", "Write below the front matter what to do.");
 
         // Without its title, too, the words of a step are read on, so that what is wrong in them is told in one go.
-        return new StepSource
+        var step = new StepSource
         {
             File = file,
             Number = number,
@@ -163,6 +168,7 @@ internal static partial class StepReader
             Caution = caution ?? "",
             Body = body,
         };
+        return (step, true);
     }
 
     private static int? Minutes(YamlItem written)

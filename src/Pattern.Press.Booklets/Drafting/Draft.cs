@@ -53,7 +53,7 @@ public static class Draft
         if (model is null || problems.HasErrors)
             return null;
         var used = model.Kit.Parts.Select(part => part.Stock).ToHashSet(StringComparer.Ordinal);
-        stocks = [.. stocks.Where(stock => used.Contains(stock.Id)).Select(stock => stock.LargeEnough(model.Kit.Parts))];
+        stocks = [.. stocks.Where(stock => used.Contains(stock.Id)).Select(stock => stock.LargeEnough(model.Kit.Parts, request.InInches))];
         var files = new List<(string, string)> { ("booklet.md", FrontPage(request, model, stocks)) };
         files.AddRange(new DraftSteps(model, request.Item).Write());
         return files;
@@ -124,7 +124,7 @@ public static class Draft
         text.Append("extras:\n");
         if (model.Kit.Parts.Any(part => part.Piece.GlueAreas.Count > 0 || part.Kind == PartKind.Mat))
             text.Append("  - double-sided tape, 6 mm (1/4 in) wide, or a glue that does not wrinkle paper\n");
-        var things = many == 1 ? $"{DraftWords.Article(item.Name)} {{{{item.name}}}}," : $"{DraftWords.Number(many)} of these: {{{{item.name}}}}, each";
+        var things = many == 1 ? $"{DraftWords.Before(item.Name)}{{{{item.name}}}}," : $"{DraftWords.Number(many)} of these: {{{{item.name}}}}, each";
         var yours = many == 1 ? "yours" : "the largest of yours";
         text.Append(item.Shape == ItemShape.Round
             ? $"  - \"{things} no more than {{{{item.diameter}}}} across and {{{{item.height}}}} {upwards}; measure {yours} before you cut\"\n"
@@ -133,7 +133,7 @@ public static class Draft
         foreach (var caution in model.Words.Cautions)
             text.Append(CultureInfo.InvariantCulture, $"  - {Quoted(caution)}\n");
         text.Append("---\n\n");
-        text.Append(CultureInfo.InvariantCulture, $"{Suits(structure)} This one is made to fit {(many == 1 ? $"{DraftWords.Article(item.Name)} {{{{item.name}}}}" : $"{DraftWords.Number(many)} of these: {{{{item.name}}}}, each")} ");
+        text.Append(CultureInfo.InvariantCulture, $"{Suits(structure)} This one is made to fit {(many == 1 ? $"{DraftWords.Before(item.Name)}{{{{item.name}}}}" : $"{DraftWords.Number(many)} of these: {{{{item.name}}}}, each")} ");
         text.Append(item.Shape == ItemShape.Round
             ? $"{{{{item.diameter}}}} across and {{{{item.height}}}} {upwards}.\n\n"
             : upwards == "thick"

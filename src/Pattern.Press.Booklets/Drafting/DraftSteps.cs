@@ -332,7 +332,7 @@ internal sealed class DraftSteps(Model model, Item item)
     {
         var there = part.To is null ? "its place" : $"the {Name(part.To)}";
         if (part.Places.Count > 1)
-            return $"Put {DraftWords.Article(item.Name)} {{{{item.name}}}} into each of the {DraftWords.Number(part.Places.Count)} places in {there}.";
+            return $"Put {DraftWords.Before(item.Name)}{{{{item.name}}}} into each of the {DraftWords.Number(part.Places.Count)} places in {there}.";
         if (part.To is { } to && new DraftFolding(model.Kit.Assembly, model.Words, Pieces.First(piece => piece.Piece.Id == to)).ClosesOverItem)
             return $"Put the {{{{item.name}}}} into {there}, then glue the last face down.";
         return part.Goes == GoesWhere.On ? $"Lay the {{{{item.name}}}} on {there}." : $"Put the {{{{item.name}}}} into {there}.";

@@ -21,6 +21,10 @@ internal sealed record DraftStock(string Id, string Name, double Weight, string 
     private static readonly (string Written, double Short, double Long)[] Sheets =
         [("305 x 305 mm", 305, 305), ("350 x 500 mm", 350, 500), ("500 x 700 mm", 500, 700), ("700 x 1000 mm", 700, 1000)];
 
+    // Where card is sold in inches (from memory).
+    private static readonly (string Written, double Short, double Long)[] InchSheets =
+        [("12 x 12 in", 304.8, 304.8), ("12 x 18 in", 304.8, 457.2), ("19 x 25 in", 482.6, 635), ("25 x 38 in", 635, 965.2)];
+
     /// <summary>Its lines in the front matter.</summary>
     public string Written => $"  {Id}:\n    name: {Draft.Quoted(Name)}\n    weight: {Pounds ?? Weight.ToString("0.##", CultureInfo.InvariantCulture) + " g/m2"}\n    sheet: {Sheet}\n";
 
@@ -28,7 +32,9 @@ internal sealed record DraftStock(string Id, string Name, double Weight, string 
     public Stock AsStock() => new(Id, Name, Stock.EstimateCaliper(new Grammage(Weight)), new Grammage(Weight), new Size(Length.FromMillimetres(1000), Length.FromMillimetres(1000)), true);
 
     /// <summary>The same on the smallest usual sheet that every part goes on, unless a sheet was said.</summary>
-    public DraftStock LargeEnough(IReadOnlyList<Part> parts)
+    /// <param name="parts">All parts.</param>
+    /// <param name="inInches">Whether sheets are bought by the inch.</param>
+    public DraftStock LargeEnough(IReadOnlyList<Part> parts, bool inInches)
     {
         if (Sheet.Length > 0)
             return this;
@@ -36,8 +42,9 @@ internal sealed record DraftStock(string Id, string Name, double Weight, string 
         // A little is left over, as the other ruler may take a step more.
         var across = own.Max(size => Math.Min(size.Width.Millimetres, size.Height.Millimetres)) + 5;
         var along = own.Max(size => Math.Max(size.Width.Millimetres, size.Height.Millimetres)) + 5;
-        var fitting = Sheets.FirstOrDefault(sheet => sheet.Short >= across && sheet.Long >= along);
-        return this with { Sheet = fitting.Written ?? Sheets[^1].Written };
+        var sold = inInches ? InchSheets : Sheets;
+        var fitting = sold.FirstOrDefault(sheet => sheet.Short >= across && sheet.Long >= along);
+        return this with { Sheet = fitting.Written ?? sold[^1].Written };
     }
 }
 

@@ -7,6 +7,8 @@ namespace Pattern.Press.Booklets.Drafting;
 internal static class DraftWords
 {
     private static readonly string[] Numbers = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+    private static readonly string[] Determiners = ["a", "an", "the", "my", "your", "our", "some", .. Numbers[1..]];
+    private static readonly string[] SinglesInS = ["ss", "us", "is", "lens", "canvas", "atlas", "gas"];
 
     /// <summary>The panels of a kind: <c>the lid</c>, <c>both end tabs</c>, <c>the four walls</c>.</summary>
     public static string The(Piece piece, string kind) => The(kind, Count(piece, kind));
@@ -36,11 +38,25 @@ internal static class DraftWords
         return all.Count < 2 ? string.Concat(all) : $"{string.Join(", ", all.SkipLast(1))} and {all[^1]}";
     }
 
-    /// <summary>A thing with its article: <c>a tin</c>, <c>an egg</c>.</summary>
-    public static string A(string thing) => $"{Article(thing)} {thing}";
+    /// <summary>A thing with its article: <c>a tin</c>, <c>an egg</c>, <c>playing cards</c>, <c>my brooch</c>.</summary>
+    public static string A(string thing) => Before(thing) + thing;
 
-    /// <summary>The article of a thing.</summary>
-    public static string Article(string thing) => thing.Length > 0 && "aeiouAEIOU".Contains(thing[0], StringComparison.Ordinal) ? "an" : "a";
+    /// <summary>The article of a thing and a space; nothing before several things and before what has a word of that kind.</summary>
+    public static string Before(string thing)
+    {
+        var words = thing.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (words.Length == 0 || char.IsDigit(thing[0]) || Determiners.Contains(words[0], StringComparer.OrdinalIgnoreCase) || AreSeveral(words))
+            return "";
+        return "aeiouAEIOU".Contains(thing[0], StringComparison.Ordinal) ? "an " : "a ";
+    }
+
+    // The word that says what it is stands last, or before “of”: a bar of sweets, sweets of all kinds.
+    private static bool AreSeveral(string[] words)
+    {
+        var of = Array.IndexOf(words, "of");
+        var last = words[of > 0 ? of - 1 : ^1];
+        return last.EndsWith('s') && !SinglesInS.Any(ending => last.EndsWith(ending, StringComparison.OrdinalIgnoreCase));
+    }
 
     /// <summary>A name inside a sentence.</summary>
     public static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];

@@ -40,8 +40,8 @@ public sealed record CheckSquare(string SquareLabel = "50 mm", string BarLabel =
             board.Line(new Segment(new Point(Edge, at), new Point(Edge + 2, at)), thin);
         }
 
-        var big = new Label([SquareLabel], styles.Text.Bold, styles.Scale.Drawing + 2, styles.Language);
-        var up = new Label([SquareLabel], styles.Text.Bold, styles.Scale.Drawing + 2, styles.Language, upwards: true);
+        var big = Label.Of(SquareLabel, styles.Text.Bold, styles.Scale.Drawing + 2, styles.Language);
+        var up = Label.Of(SquareLabel, styles.Text.Bold, styles.Scale.Drawing + 2, styles.Language, upwards: true);
         board.Write(big, Edge + (Side / 2), Edge + Side - 2.8 - (big.Height / 2), styles.Palette.Text);
         board.Write(up, Edge + 2.8 + (up.Width / 2), Edge + (Side / 2), styles.Palette.Text);
 
@@ -55,7 +55,7 @@ public sealed record CheckSquare(string SquareLabel = "50 mm", string BarLabel =
             board.Line(new Segment(new Point(x, top + BarHeight), new Point(x, top + BarHeight - tall)), i % 8 == 0 ? line : thin);
         }
 
-        var bar = new Label([BarLabel], styles.Text.Bold, styles.Scale.Drawing + 2, styles.Language);
+        var bar = Label.Of(BarLabel, styles.Text.Bold, styles.Scale.Drawing + 2, styles.Language);
         var below = top + BarHeight + 1.2 + (bar.Height / 2);
         board.Write(bar, left + (Bar / 2), below, styles.Palette.Text);
         return new DrawnFigure(right + Edge, below + (bar.Height / 2), board.Items);

@@ -33,7 +33,7 @@ internal sealed class FlatLegend
         void Add(bool isThere, string key, Stroke stroke, bool hatched)
         {
             if (isThere)
-                _rows.Add((new Label([words.Say(key)], styles.Text.Regular, styles.Scale.Drawing, styles.Language), stroke, hatched));
+                _rows.Add((Label.Of(words.Say(key), styles.Text.Regular, styles.Scale.Drawing, styles.Language), stroke, hatched));
         }
     }
 

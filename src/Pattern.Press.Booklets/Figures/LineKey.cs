@@ -24,7 +24,7 @@ public sealed record LineKey(IFigureWords Words) : IDrawing
     {
         ArgumentNullException.ThrowIfNull(styles);
         var board = new Board();
-        var labels = Keys.Select(key => new Label([Words.Say("key." + key)], styles.Text.Regular, styles.Scale.Small, styles.Language)).ToArray();
+        var labels = Keys.Select(key => Label.Of(Words.Say("key." + key), styles.Text.Regular, styles.Scale.Small, styles.Language)).ToArray();
         var column = Sample + Gap + labels.Max(label => label.Width);
         var columns = Math.Clamp((int)((maxWidth + BetweenColumns) / (column + BetweenColumns)), 1, styles.Columns.Key);
         var rows = (Keys.Length + columns - 1) / columns;

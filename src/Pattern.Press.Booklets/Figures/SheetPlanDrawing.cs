@@ -110,7 +110,7 @@ public sealed record SheetPlanDrawing(PlannedSheet Sheet, Size Size, Func<Wanted
     private void WriteLetter(Board board, (PlacedRectangle First, int Count, SheetArea Area) run, double scale, StyleSheet styles)
     {
         var letter = Letter(run.First.Wanted);
-        var one = new Label([letter], styles.Text.Bold, styles.Scale.Drawing + 1, styles.Language);
+        var one = Label.Of(letter, styles.Text.Bold, styles.Scale.Drawing + 1, styles.Language);
         var size = run.First.Size;
         if (run.Count == 1 || (Math.Min(size.Width.Millimetres, size.Height.Millimetres) * scale > one.Height + 4))
         {
@@ -133,7 +133,7 @@ public sealed record SheetPlanDrawing(PlannedSheet Sheet, Size Size, Func<Wanted
         {
             foreach (var upwards in new[] { false, true })
             {
-                var label = new Label([text], styles.Text.Bold, size, styles.Language, upwards);
+                var label = Label.Of(text, styles.Text.Bold, size, styles.Language, upwards);
                 if (label.Width + 0.6 > box.Width || label.Height > box.Height + 0.4)
                     continue;
                 WriteClear(board, label, box, styles);
@@ -141,7 +141,7 @@ public sealed record SheetPlanDrawing(PlannedSheet Sheet, Size Size, Func<Wanted
             }
         }
 
-        var small = new Label([text], styles.Text.Bold, styles.Scale.Drawing - 1.5, styles.Language, box.Height > box.Width);
+        var small = Label.Of(text, styles.Text.Bold, styles.Scale.Drawing - 1.5, styles.Language, box.Height > box.Width);
         WriteClear(board, small, box, styles);
     }
 
@@ -156,7 +156,7 @@ public sealed record SheetPlanDrawing(PlannedSheet Sheet, Size Size, Func<Wanted
     // The number stands on the first of its lines, near the beginning, where it covers nothing else.
     private static void WriteNumber(Board board, CutOperation operation, double scale, StyleSheet styles)
     {
-        var label = new Label([operation.Number.ToString(CultureInfo.InvariantCulture)], styles.Text.Regular, styles.Scale.Drawing - 1, styles.Language);
+        var label = Label.Of(operation.Number.ToString(CultureInfo.InvariantCulture), styles.Text.Regular, styles.Scale.Drawing - 1, styles.Language);
         var radius = Math.Max(LeastDisc, (Math.Max(label.Width, label.Height * 0.8) / 2) + 0.25);
         var (from, to) = Ends(operation.Cuts[0], scale);
         var length = from.DistanceTo(to);

@@ -194,7 +194,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             var box = new Box(a.X, a.Y, b.X, b.Y);
             foreach (var seam in next)
                 box = seam.Upright ? box with { Right = Put(seam.Line.From).X } : box with { Bottom = Put(seam.Line.From).Y };
-            var label = new Label([TileNames.Of(tile)], styles.Display.Bold, 13, styles.Language);
+            var label = Label.Of(TileNames.Of(tile), styles.Display.Bold, 13, styles.Language);
             if (board.Room.Find(Shape.Of(box), label.Width, label.Height, 0.8) is { } at)
                 board.Write(label, at.X, at.Y, styles.Palette.Accent);
         }
@@ -204,7 +204,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
     // one side that has room.
     private void WriteLetters(Board board, Point mark, string letter, bool upright, Box whole)
     {
-        var label = new Label([letter], job.Styles.Text.Bold, Math.Max(6.5, job.Styles.Scale.Drawing), job.Styles.Language);
+        var label = Label.Of(letter, job.Styles.Text.Bold, Math.Max(6.5, job.Styles.Scale.Drawing), job.Styles.Language);
         var near = 1.4 + ((upright ? label.Width : label.Height) / 2);
         double[] shifts = [0, 1.6, -1.6, 2.6, -2.6, 3.6, -3.6];
         bool Free(Point place) => whole.Holds(label.BoxAt(place.X, place.Y)) && board.Room.IsFree(label.BoxAt(place.X, place.Y).Grown(0.15));
@@ -272,7 +272,7 @@ internal sealed class JoiningPages(TemplateJob job, IReadOnlyList<(TilePlan Plan
             board.Solid(Arrow.Head(to, at, Math.Min(3.4, found.Far - radius - Clear)), colour);
             board.Solid(PathBuilder.Circle(at.X, at.Y, radius), Colour.White);
             board.Mark(PathBuilder.Circle(at.X, at.Y, radius), new Stroke(colour, styles.Lines.FoldWidth));
-            board.Write(new Label([number], styles.Text.Bold, points, styles.Language), at.X, at.Y, styles.Palette.Text);
+            board.Write(Label.Of(number, styles.Text.Bold, points, styles.Language), at.X, at.Y, styles.Palette.Text);
             board.Room.Take(Box.Around((to.X + at.X) / 2, (to.Y + at.Y) / 2, Math.Abs(to.X - at.X) + (2 * Clear), Math.Abs(to.Y - at.Y) + (2 * Clear)));
             board.Room.Take(Box.Around(at.X, at.Y, 2 * radius, 2 * radius));
             return;

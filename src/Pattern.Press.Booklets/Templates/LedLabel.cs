@@ -28,7 +28,7 @@ internal static class LedLabel
     {
         if (Inside(panel, board.Room) is not { } dot)
             return false;
-        var label = new Label([text], styles.Text.Regular, Math.Max(Least, styles.Scale.Drawing), styles.Language);
+        var label = Label.Of(text, styles.Text.Regular, Math.Max(Least, styles.Scale.Drawing), styles.Language);
         (Point At, Segment Leader)? best = null;
         var least = double.MaxValue;
         for (var far = Nearest; far <= Farthest; far += 2)

@@ -57,5 +57,5 @@ internal static class ScaleCheck
     }
 
     private static Label Words(string text, StyleSheet styles, bool upwards) =>
-        new([text], styles.Text.Bold, Math.Max(7, styles.Scale.Drawing), styles.Language, upwards);
+        Label.Of(text, styles.Text.Bold, Math.Max(7, styles.Scale.Drawing), styles.Language, upwards);
 }

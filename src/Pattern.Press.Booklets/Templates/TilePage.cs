@@ -180,7 +180,7 @@ internal sealed class TilePage(TemplateJob job, TilePlan plan, IReadOnlyList<Sea
             (Label Label, Point At, bool Free)[] places =
             [
                 .. from size in new[] { Math.Max(8, job.Styles.Scale.Drawing + 1), SmallLetter }
-                   let label = new Label([mark.Letter], job.Styles.Text.Bold, size, job.Styles.Language)
+                   let label = Label.Of(mark.Letter, job.Styles.Text.Bold, size, job.Styles.Language)
                    from place in LetterPlaces
                    let at = centre + (seam.Upright ? new Point(side * place.Away, outwards * place.Along) : new Point(outwards * place.Along, side * place.Away))
                    let box = label.BoxAt(at.X, at.Y).Grown(0.2)

@@ -281,17 +281,34 @@ public sealed class SpoiltBooklets
         Assert.Equal(wrong.Length, errors.Split(": error: ").Length - 1);
     }
 
+    [Theory]
+    [InlineData("theme: handout", "theme: [handout", "never be closed")]
+    [InlineData("maker: ", "maker: ink: ", "cannot be read here")]
+    public void What_is_wrong_in_the_steps_is_told_even_when_nothing_is_known_of_the_front_matter(string from, string to, string message)
+    {
+        using var copy = new BookletCopy();
+        const string file = "steps/04-fold-the-base.md";
+        copy.Change("booklet.md", from, to).Change(file, "Fold every long score", "<i>x</i> Fold {{size.anything}}, every long score");
+        var (code, _, errors) = BookletCopy.Run("check", copy.Folder);
+        Assert.Equal(1, code);
+        Assert.StartsWith($"booklet.md:{copy.LineOf("booklet.md", to)}:", errors, StringComparison.Ordinal);
+        Assert.Contains(message, errors, StringComparison.Ordinal);
+        Assert.Contains($"{file}:{copy.LineOf(file, "<i>x</i>")}:1: error: HTML", errors, StringComparison.Ordinal);
+        Assert.Equal(3, errors.Split(": error: ").Length - 1);
+    }
+
     [Fact]
     public void A_step_that_cannot_be_read_is_told_once_and_not_where_links_lead_to_it()
     {
         using var copy = new BookletCopy();
         const string file = "steps/04-fold-the-base.md";
-        File.WriteAllText(Path.Combine(copy.Folder, file), "No front matter.");
+        File.WriteAllText(Path.Combine(copy.Folder, file), "No front matter.\n\nA {{lid.shet}} without.");
         copy.Change("steps/02-score-the-base.md", "Lay the base", "See [here](04-fold-the-base.md) and [there](#step-4) and [this](#figure-in-it). Lay the base");
         var (code, _, errors) = BookletCopy.Run("check", copy.Folder);
         Assert.Equal(1, code);
         Assert.StartsWith($"{file}:1: error: The front matter is missing.", errors, StringComparison.Ordinal);
-        Assert.Single(errors.Split(": error: ").Skip(1));
+        Assert.Contains($"{file}:3:3: error: There is no value “lid.shet”.", errors, StringComparison.Ordinal);
+        Assert.Equal(2, errors.Split(": error: ").Length - 1);
     }
 
     [Fact]

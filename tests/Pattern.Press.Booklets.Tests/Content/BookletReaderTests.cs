@@ -126,7 +126,7 @@ public sealed class BookletReaderTests : IDisposable
     public void Broken_yaml_is_said_with_its_line_and_column(string line, string instead, int atLine, int atColumn, string message, string advice)
     {
         var (source, problems) = _folder.ReadWith(line, instead);
-        Assert.Null(source);
+        NothingButItsSteps(source);
         var problem = Assert.Single(problems.All);
         Assert.Equal("booklet.md", problem.File);
         Assert.Contains(message, problem.Message, StringComparison.Ordinal);
@@ -140,7 +140,7 @@ public sealed class BookletReaderTests : IDisposable
         foreach (var bomb in new[] { new string('[', 50_000), string.Concat(Enumerable.Repeat("- ", 50_000)), string.Concat(Enumerable.Repeat("? ", 50_000)) })
         {
             var (source, problems) = _folder.ReadWith("title: A box for a bar of soap", "title:\n  " + bomb);
-            Assert.Null(source);
+            NothingButItsSteps(source);
             Found.One(problems, "booklet.md", 3, 0, "nests too deep", "");
         }
     }
@@ -153,7 +153,7 @@ public sealed class BookletReaderTests : IDisposable
     {
         _folder.Write("booklet.md", text);
         var (source, problems) = _folder.Read();
-        Assert.Null(source);
+        NothingButItsSteps(source);
         Found.One(problems, "booklet.md", line, 0, message, advice);
     }
 
@@ -399,5 +399,12 @@ public sealed class BookletReaderTests : IDisposable
         var problems = new Problems();
         Assert.Equal("linked", BookletReader.Read(link, problems)?.Name);
         Assert.Empty(problems.All);
+    }
+
+    private static void NothingButItsSteps(BookletSource? source)
+    {
+        Assert.False(source!.CanBeFitted);
+        Assert.Equal("", source.Structure);
+        Assert.NotEmpty(source.Steps);
     }
 }

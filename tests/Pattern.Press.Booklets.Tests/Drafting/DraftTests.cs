@@ -70,7 +70,7 @@ public class DraftTests
         Assert.False(DraftItem.IsInInches("3 tins: 30 mm round x 20 mm"));
         var request = new DraftRequest(structure, "open-tray", item!, ["letter"], null) { Sizes = ["in_a_row: 3"], InInches = true };
         var text = string.Join("\n", Draft.Write(request, problems)!.Select(file => file.Text));
-        Assert.All(new[] { "width: 3 in\n", "primary: imperial\n", "sizes:\n  in_a_row: 3\n", "Made to fit three soap bars", "Put in the soap bars", "into each of the three places" }, words => Assert.Contains(words, text, StringComparison.Ordinal));
+        Assert.All(new[] { "width: 3 in\n", "primary: imperial\n", "sizes:\n  in_a_row: 3\n", "Made to fit three soap bars", "Put in the soap bars", "sheet: 12 x 12 in\n", "into each of the three places" }, words => Assert.Contains(words, text, StringComparison.Ordinal));
 
         // All mistakes in one go, none of them half-written.
         Assert.Null(Draft.Write(request with { Sizes = ["in_a_rwo: 3", "mats: perhaps", "ease"] }, problems));
@@ -84,6 +84,19 @@ public class DraftTests
         Assert.DoesNotContain("On curves", Drafted("pyramid-box", "egg: 45 mm round x 45 mm"), StringComparison.Ordinal);
         Assert.Contains("On curves", Drafted("pillow-box", "candle: 22 mm round x 120 mm"), StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("tin", "a tin")]
+    [InlineData("egg", "an egg")]
+    [InlineData("playing cards", "playing cards")]
+    [InlineData("bag of sweets", "a bag of sweets")]
+    [InlineData("sweets of all kinds", "sweets of all kinds")]
+    [InlineData("my grandmother’s brooch", "my grandmother’s brooch")]
+    [InlineData("3 tins", "3 tins")]
+    [InlineData("two eggs", "two eggs")]
+    [InlineData("magnifying glass", "a magnifying glass")]
+    [InlineData("cactus", "a cactus")]
+    public void A_thing_has_the_article_that_it_would_have_in_speech(string thing, string said) => Assert.Equal(said, DraftWords.A(thing));
 
     private static string Drafted(string id, string said)
     {

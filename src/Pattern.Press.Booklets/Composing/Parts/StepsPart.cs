@@ -66,14 +66,8 @@ internal static class StepsPart
     }
 
     // The figure of a step shows its piece unless it says otherwise, so a wrong piece is reported once, where it is named.
-    private static bool IsKnownPiece(BookletContext context, StepSource step, Problems problems)
-    {
-        var ids = context.Primary.Kit.Parts.Select(part => part.Piece.Id).ToList();
-        if (step.Piece is not { } piece || ids.Contains(piece, StringComparer.Ordinal))
-            return true;
-        problems.Error(step.PiecePlace, $"There is no piece “{piece}” in this booklet.", Spelling.Advice(piece, ids));
-        return false;
-    }
+    private static bool IsKnownPiece(BookletContext context, StepSource step, Problems problems) =>
+        step.Piece is not { } piece || UnknownPiece.IsKnown(piece, step.PiecePlace, [.. context.Primary.Kit.Parts.Select(part => part.Piece.Id)], problems);
 
     // The figures stand with the words up to the first block that has to be wide: beside them, or in a row below them,
     // whichever is lower. What follows takes the whole width.

@@ -20,7 +20,7 @@ internal static class AlongLine
     /// <returns>Whether there was room.</returns>
     public static bool Write(Board board, Segment line, string text, StyleSheet styles, int side = 0, Box? within = null, double clear = 0.3, double ends = 0)
     {
-        var label = new Label([text], styles.Text.Italic, Math.Max(6.5, styles.Scale.Drawing - 0.5), styles.Language);
+        var label = Label.Of(text, styles.Text.Italic, Math.Max(6.5, styles.Scale.Drawing - 0.5), styles.Language);
         if (line.Length < label.Width + 2)
             return false;
         var right = (line.To - line.From) * (1 / line.Length);

@@ -25,7 +25,7 @@ internal sealed class Label
     private readonly double _along;
     private readonly double _across;
 
-    public Label(IReadOnlyList<string> lines, FontFace face, double size, string language, bool upwards = false)
+    private Label(IReadOnlyList<string> lines, FontFace face, double size, string language, bool upwards = false)
     {
         _lines = new LetteringLine[lines.Count];
         for (var i = 0; i < lines.Count; i++)
@@ -38,6 +38,9 @@ internal sealed class Label
         _across = _lines[0].Ascent + _lines[0].Descent + (_leading * (_lines.Length - 1));
         Upwards = upwards;
     }
+
+    /// <summary>A label of one line; the same one each time it is asked for.</summary>
+    public static Label Of(string text, FontFace face, double size, string language, bool upwards = false) => Of(text, null, face, size, language, upwards);
 
     /// <summary>A label of one line or two; the same one each time it is asked for.</summary>
     public static Label Of(string first, string? second, FontFace face, double size, string language, bool upwards = false)

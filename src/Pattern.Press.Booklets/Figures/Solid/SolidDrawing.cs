@@ -99,7 +99,7 @@ public sealed class SolidDrawing : IDrawing
             var (from, to) = (At(dimension.From), At(dimension.To));
             var arrow = At(dimension.From + dimension.Outwards) - from;
             var outwards = arrow * (1 / Math.Sqrt(arrow.Dot(arrow)));
-            var label = new Label([dimension.Label], styles.Text.Regular, styles.Scale.Drawing, styles.Language);
+            var label = Label.Of(dimension.Label, styles.Text.Regular, styles.Scale.Drawing, styles.Language);
 
             // The label stands level, beyond the middle of the line, so far out that it is clear of it.
             var middle = from.MidwayTo(to) + (outwards * LineAway);

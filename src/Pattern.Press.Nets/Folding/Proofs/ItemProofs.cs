@@ -35,7 +35,7 @@ internal static class ItemProofs
         if (Passing(work, beside, items) is { } passes)
         {
             var proof = Proof(FoldingProofKind.ItemPassesOpening, passes, 0);
-            yield return proof.Holds ? proof : proof with { WouldOpen = WouldOpen(work, beside, items, host, passes) };
+            yield return proof.Holds ? proof : proof with { WouldOpen = WouldOpen(host, passes, opens => Passing(work, [.. beside.Select(part => part.Part == host.Part ? part with { Part = part.Part with { Opens = opens } } : part)], items)) };
         }
 
         FoldingProof Proof(FoldingProofKind kind, ItemRoom room, double least)
@@ -52,7 +52,7 @@ internal static class ItemProofs
     }
 
     // One kind of panel in its way after the other is opened, until it passes or nothing changes any more.
-    private static IReadOnlyList<string> WouldOpen(KitProofs.Working work, List<PosedPart> beside, List<PosedPart> items, PosedPart host, ItemRoom passes)
+    private static IReadOnlyList<string> WouldOpen(PosedPart host, ItemRoom passes, Func<IReadOnlyList<string>, ItemRoom?> passing)
     {
         if (host.Part.OpensWholly)
             return [];
@@ -63,8 +63,7 @@ internal static class ItemProofs
             if (kind is null || opens.Contains(kind))
                 return [];
             opens.Add(kind);
-            List<PosedPart> opened = [.. beside.Select(part => part.Part == host.Part ? part with { Part = part.Part with { Opens = [.. opens] } } : part)];
-            if (Passing(work, opened, items) is not { } room)
+            if (passing([.. opens]) is not { } room)
                 return [];
             passes = room;
         }
@@ -75,6 +74,7 @@ internal static class ItemProofs
     /// <summary>Proves of what is put into a flat piece at last, as a card into its envelope, that it goes in and has room there.</summary>
     public static IEnumerable<FoldingProof> OfPutIn(KitProofs.Working work)
     {
+        var ways = new[] { Leaving.Back, Leaving.Front, Leaving.Right, Leaving.Left };
         foreach (var part in work.Thing.Parts.Where(part => part.IsPutIn))
         {
             // Without a place of its own the item lies in what is put in.
@@ -90,9 +90,14 @@ internal static class ItemProofs
                 yield return Proof(FoldingProofKind.RoomAroundPutIn, host.Part.Part, part.Part, room, KitProofs.Clearance(2 * card));
 
             // In through the side where most of it is open.
-            var ways = new[] { Leaving.Back, Leaving.Front, Leaving.Right, Leaving.Left };
-            if (ways.Select(way => ItemRoom.InPocket(body.Item!, body.Foot, host.Pose, card, way, [.. host.Part.Opens])).OfType<ItemRoom>().MaxBy(one => one.Room) is { } best)
-                yield return Proof(FoldingProofKind.PutInPassesOpening, host.Part.Part, part.Part, best, 0);
+            if (Widest(host.Part.Opens) is { } widest)
+            {
+                var proof = Proof(FoldingProofKind.PutInPassesOpening, host.Part.Part, part.Part, widest, 0);
+                yield return proof.Holds ? proof : proof with { WouldOpen = WouldOpen(host, widest, Widest) };
+            }
+
+            ItemRoom? Widest(IReadOnlyList<string> opens) =>
+                ways.Select(way => ItemRoom.InPocket(body.Item!, body.Foot, host.Pose!, card, way, [.. opens])).OfType<ItemRoom>().MaxBy(one => one.Room);
         }
 
         static FoldingProof Proof(FoldingProofKind kind, string host, string other, ItemRoom room, double least) =>
