@@ -47,7 +47,7 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
 
         // A step that glues shows its seams closing, where the model knows which; else where the glue goes.
         if (figure is { Show: FigureShow.Glue, IsByKind: true } && solid.Gluing(part.Piece, []) is { } closing)
-            return Block(figure with { Show = FigureShow.Gluing }, closing, solid.Describe(closing), problems);
+            return Gluing(figure with { Show = FigureShow.Gluing }, closing, problems);
 
         if (figure.Show == FigureShow.Gluing)
             return Gluing(figure, part.Piece, problems);
@@ -93,7 +93,7 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
     private FigureBlock? Gluing(FigureSource figure, Piece piece, Problems problems)
     {
         if (solid.Gluing(piece, figure.Emphasise) is { } drawing)
-            return Block(figure, drawing, solid.Describe(drawing), problems);
+            return Gluing(figure, drawing, problems);
         problems.Error(
             figure.Place,
             figure.Emphasise.Count > 0 ? $"Nothing of “{figure.Subject}” that is named here is glued to the same piece." : $"“{figure.Subject}” has no glue that is closed by itself, after the rest stands.",
@@ -101,11 +101,14 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
         return null;
     }
 
-    private FigureBlock Block(FigureSource figure, IDrawing drawing, string alternative, Problems problems)
+    private FigureBlock Gluing(FigureSource figure, GluingDrawing drawing, Problems problems) =>
+        Block(figure, drawing, solid.Describe(drawing), problems, drawing.HidesGlue ? "gluing_hidden" : null);
+
+    private FigureBlock Block(FigureSource figure, IDrawing drawing, string alternative, Problems problems, string? said = null)
     {
         var caption = figure.Caption.Length > 0
             ? MarkdownReader.ToInlines(new MarkdownText(figure.Caption, figure.Place), context.Source.Folder, new ModelBindings(context, values, this), problems, captions)
-            : context.Phrases.Inlines($"figure.{Name(figure.Show)}", Values(figure));
+            : context.Phrases.Inlines($"figure.{said ?? Name(figure.Show)}", Values(figure));
         return new FigureBlock(drawing, alternative, caption, FigureWidth.Medium)
         {
             Source = new BlockSource(figure.Place.File, figure.Place.Line),

@@ -74,13 +74,15 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
 
     /// <summary>One piece, folded part of the way or wholly, bare or with its mats.</summary>
     public FoldedDrawing Folded(Piece piece, double folded, bool hasMats = false) =>
-        new(piece, folded, upsideDown: FinishedThing.IsTurnedOver(kit, piece), mats: hasMats ? MatPlacing.On(piece, kit.Parts) : null, opens: FinishedThing.Opens(kit, piece));
+        new(piece, folded, upsideDown: FinishedThing.IsTurnedOver(kit, piece), mats: hasMats ? MatPlacing.On(piece, kit.Parts) : null, part: kit.Assembly.Find(piece.Id));
 
     /// <summary>The moment when glued seams of a piece are closed; null where no glue holds it to itself.</summary>
     public GluingDrawing? Gluing(Piece piece, IReadOnlyList<string> kinds) => GluingDrawing.Of(kit, piece, kinds);
 
     /// <summary>What that shows.</summary>
-    public string Describe(GluingDrawing drawing) => phrases.Format(
+    public string Describe(GluingDrawing drawing) => drawing.HidesGlue ? $"{Gluing(drawing)} {phrases["alternative.gluing_hidden"]}" : Gluing(drawing);
+
+    private string Gluing(GluingDrawing drawing) => phrases.Format(
         "alternative.gluing", ("piece", drawing.Piece.Name.ToLowerInvariant()), ("glued", phrases.Join(drawing.Kinds)), ("target", phrases.Join(drawing.Targets)), ("sheet", values.Size(drawing.Piece.Sheet, kit.Ruler)));
 
     /// <summary>
@@ -94,7 +96,10 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
         if (mats.Count == 0 || mats.Any(mat => mat.Side != SheetSide.Away))
             return null;
         var opening = mats.Any(mat => mat.Part.Inset is not null) ? 0 : 1;
-        return new FoldedDrawing(piece, opening, upsideDown: true, mats: mats, turned: true);
+        var part = kit.Assembly.Find(piece.Id);
+        return opening == 1 && FoldedDrawing.StandsUp(part)
+            ? new FoldedDrawing(piece, mats: mats, part: part)
+            : new FoldedDrawing(piece, opening, upsideDown: true, mats: mats, turned: true);
     }
 
     /// <summary>What the drawing of a piece with its mats on the outside shows.</summary>

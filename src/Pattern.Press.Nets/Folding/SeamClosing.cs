@@ -33,7 +33,7 @@ public sealed class SeamClosing
         moving = [.. seams.SelectMany(seam => tree.Carrying(Place(seam.Panel), Place(seam.Target!))).Select(hinge => hinge.Fold)];
         Met = Meeting();
         rest = InOrder(Met);
-        Apart = Opened();
+        (Apart, Widest) = Opened();
 
         int Place(PosedPanel panel) => finished.Piece.Panels.ToList().FindIndex(one => one.Name == panel.Panel.Name);
     }
@@ -43,6 +43,9 @@ public sealed class SeamClosing
 
     /// <summary>When they are seen well apart: how far the piece is folded then, from 0 to 1.</summary>
     public double Apart { get; }
+
+    /// <summary>The earliest moment at which nothing is opened so far that one would not know it for the finished thing.</summary>
+    public double Widest { get; }
 
     /// <summary>When they are closed.</summary>
     public double Met { get; }
@@ -92,7 +95,7 @@ public sealed class SeamClosing
         return [.. SeamFinding.Of(own, [part], 1.5).Where(seam => seam is { Hold: SeamHold.Glue, Target: not null } && !elsewhere.Contains(seam.Panel.Panel.Kind))];
     }
 
-    /// <summary>The piece at a moment from <see cref="Apart"/> to <see cref="Met"/>.</summary>
+    /// <summary>The piece at a moment from <see cref="Widest"/> to <see cref="Met"/>.</summary>
     public Pose At(double moment)
     {
         var now = InOrder(moment).Angles;
@@ -119,7 +122,7 @@ public sealed class SeamClosing
 
     private Pose InOrder(double opening) => Folder.InOrder(finished.Strips, opening, opens);
 
-    private double Widest(Pose at) => Seams.Max(seam => Gap(seam, at));
+    private double GapAt(Pose at) => Seams.Max(seam => Gap(seam, at));
 
     // Backwards from the finished shape, as long as the seams stay closed.
     private double Meeting()
@@ -128,7 +131,7 @@ public sealed class SeamClosing
         for (var i = Samples - 1; i > 0; i--)
         {
             var at = (double)i / Samples;
-            if (Widest(InOrder(at)) > 0.01)
+            if (GapAt(InOrder(at)) > 0.01)
                 break;
             met = at;
         }
@@ -136,21 +139,21 @@ public sealed class SeamClosing
         return met;
     }
 
-    private double Opened()
+    private (double Apart, double Widest) Opened()
     {
         var corners = finished.Panels.SelectMany(panel => panel.Corners).ToList();
         var size = Math.Max(corners.Max(c => c.X) - corners.Min(c => c.X), Math.Max(corners.Max(c => c.Y) - corners.Min(c => c.Y), corners.Max(c => c.Z) - corners.Min(c => c.Z)));
-        var apart = Met;
+        var (apart, widest) = ((double?)null, Met);
         for (var at = Met - (0.5 / Samples); at > 0; at -= 0.5 / Samples)
         {
             var here = At(at);
             if (moving.Any(fold => here.Angles[fold] < (fold.Angle > 120 ? LeastFoldedOver : LeastFolded) * rest.Angles[fold]))
                 break;
-            apart = at;
-            if (Widest(here) > OpenEnough * size)
-                break;
+            widest = at;
+            if (apart is null && GapAt(here) > OpenEnough * size)
+                apart = at;
         }
 
-        return apart;
+        return (apart ?? widest, widest);
     }
 }

@@ -51,6 +51,12 @@ public enum LineKind
     /// <summary>A line of the hatching where glue goes.</summary>
     Glue,
 
+    /// <summary>The same on the back of the panel that is seen.</summary>
+    GlueBehind,
+
+    /// <summary>The same behind whatever there is, drawn through it.</summary>
+    HiddenGlue,
+
     /// <summary>A line inside a rounded surface, drawn only where the surface turns away.</summary>
     Rounded,
 }

@@ -20,8 +20,8 @@ public sealed class FoldedDrawing : IDrawing
     /// <param name="upsideDown">Whether its facing side looks down, as a platform stands in its box.</param>
     /// <param name="mats">Mats on its panels.</param>
     /// <param name="turned">Whether an arrow shows that it was turned over.</param>
-    /// <param name="opens">The kinds of its panels that are opened again once it is finished.</param>
-    public FoldedDrawing(Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null, bool turned = false, IReadOnlyList<string>? opens = null)
+    /// <param name="part">Its part in the assembly, which says how it stands once it is finished and what is opened again then.</param>
+    public FoldedDrawing(Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null, bool turned = false, AssembledPart? part = null)
     {
         ArgumentNullException.ThrowIfNull(piece);
         var pose = At(opening);
@@ -49,8 +49,14 @@ public sealed class FoldedDrawing : IDrawing
             pose.Angles,
             mats ?? []);
 
-        Pose At(double part) => upsideDown ? FinishedThing.UpsideDown(piece, part, opens) : FinishedThing.Standing(piece, part, opens);
+        Pose At(double folded) =>
+            folded >= 1 && part is not null && StandsUp(part) ? AssembledThing.Stood(FinishedThing.Standing(piece, folded), part)
+            : upsideDown ? FinishedThing.UpsideDown(piece, folded, part?.Opens)
+            : FinishedThing.Standing(piece, folded, part?.Opens);
     }
+
+    /// <summary>Whether a part stands on something else than what lies on the table while it is folded.</summary>
+    public static bool StandsUp(AssembledPart? part) => part?.Stands is Stance.OnEdge or Stance.OnPanel;
 
     /// <summary>What is to be seen, with numbers, for a description in words.</summary>
     public FoldedFacts Facts { get; }

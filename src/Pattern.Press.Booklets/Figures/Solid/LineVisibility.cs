@@ -61,6 +61,12 @@ public sealed class LineVisibility
             if (length < 1e-6)
                 continue;
             hidden.Clear();
+            if (line.Kind == LineKind.HiddenGlue)
+            {
+                seen.Add(new SeenLine(from, to, line.Kind, LineRank.Crease));
+                continue;
+            }
+
             foreach (var face in faces)
             {
                 var part = face.Hides(from, to, Slack);
@@ -90,7 +96,7 @@ public sealed class LineVisibility
                 var rank = line.Kind switch
                 {
                     LineKind.Rounded => LineRank.Outline,
-                    LineKind.Detail or LineKind.Mat or LineKind.Glue => LineRank.Crease,
+                    LineKind.Detail or LineKind.Mat or LineKind.Glue or LineKind.GlueBehind => LineRank.Crease,
                     _ => Rank(from, to, (start + end) / 2, length),
                 };
                 seen.Add(new SeenLine(Between(from, to, start), Between(from, to, end), line.Kind, rank));

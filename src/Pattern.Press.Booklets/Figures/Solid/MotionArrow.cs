@@ -73,12 +73,13 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
     /// <param name="closing">The seams.</param>
     /// <param name="at">The piece at a moment, where it stands.</param>
     /// <param name="viewer">Towards the viewer.</param>
+    /// <param name="from">The moment that is drawn.</param>
     /// <param name="most">How many arrows there are at most.</param>
-    public static IReadOnlyList<MotionArrow> Gluing(SeamClosing closing, Func<double, Pose> at, Vector3d viewer, int most = 2)
+    public static IReadOnlyList<MotionArrow> Gluing(SeamClosing closing, Func<double, Pose> at, Vector3d viewer, double from, int most = 2)
     {
         ArgumentNullException.ThrowIfNull(closing);
         ArgumentNullException.ThrowIfNull(at);
-        var poses = Enumerable.Range(0, Stretches + 1).Select(i => at(closing.Apart + ((closing.Met - closing.Apart) * i / Stretches))).ToList();
+        var poses = Enumerable.Range(0, Stretches + 1).Select(i => at(from + ((closing.Met - from) * i / Stretches))).ToList();
         var ways = closing.Seams
             .Select(seam => (Arrow: new MotionArrow([.. poses.Select(pose => pose.Panel(seam.Panel.Panel.Name).At(SeamClosing.Middle(seam)))]), IsSeen: Shows(seam)))
             .Where(way => way.Arrow.Length > 1)

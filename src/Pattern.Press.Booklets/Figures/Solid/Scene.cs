@@ -66,21 +66,24 @@ public sealed class Scene
         }
     }
 
-    /// <summary>Hatches where glue goes, on the side that takes it.</summary>
+    /// <summary>
+    /// Hatches where glue goes: on the side that takes it, or in broken lines, as ISO 128-2 has them for what is hidden (from
+    /// memory), on the back of the panel or, with its outline, through everything.
+    /// </summary>
     /// <param name="pose">The piece, where it stands.</param>
-    /// <param name="areas">The areas that take glue.</param>
+    /// <param name="area">The area that takes glue.</param>
     /// <param name="spacing">Millimetres between two lines of the hatching.</param>
-    public void AddGlue(Pose pose, IEnumerable<GlueArea> areas, double spacing)
+    /// <param name="kind">One of the kinds of lines for glue.</param>
+    public void AddGlue(Pose pose, GlueArea area, double spacing, LineKind kind = LineKind.Glue)
     {
         ArgumentNullException.ThrowIfNull(pose);
-        ArgumentNullException.ThrowIfNull(areas);
-        foreach (var area in areas)
-        {
-            var panel = pose.Panel(area.Panel);
-            var off = panel.Facing * (area.Side == SheetSide.Facing ? GlueHair : -GlueHair);
-            foreach (var line in Hatching.Lines([Shape.Of(area.Outline, Placing.None)], spacing))
-                _lines.Add(new SpaceLine(panel.At(line.From) + off, panel.At(line.To) + off, LineKind.Glue));
-        }
+        ArgumentNullException.ThrowIfNull(area);
+        var panel = pose.Panel(area.Panel);
+        var off = panel.Facing * (area.Side == SheetSide.Facing == (kind != LineKind.GlueBehind) ? GlueHair : -GlueHair);
+        foreach (var line in Hatching.Lines([Shape.Of(area.Outline, Placing.None)], spacing))
+            _lines.Add(new SpaceLine(panel.At(line.From) + off, panel.At(line.To) + off, kind));
+        if (kind == LineKind.HiddenGlue)
+            AddRing([.. area.Outline.Flattened(HoleFlatness).Select(corner => panel.At(corner) + off)], kind);
     }
 
     /// <summary>Adds an arrow; nothing for null.</summary>
@@ -173,7 +176,7 @@ public sealed class Scene
             var tab = pose.Panel(glue.Panel);
             var at = home.Apply(tab.At(tab.Panel.Outline.Centroid));
             var off = side == SheetSide.Facing ? at.Z : -at.Z;
-            if (off is > Same and < MostOfLayers && Math.Abs(panel.Facing.Dot(tab.Facing)) > 0.999 && panel.Panel.Outline.Contains(new Point(at.X, at.Y)))
+            if (off is > Same and < MostOfLayers && Math.Abs(panel.Facing.Dot(tab.Facing)) > 0.999 && panel.Panel.Outline.Contains(new Point(at.X, -at.Y)))
                 most = Math.Max(most, off);
         }
 

@@ -128,6 +128,14 @@ public sealed class AssembledThing
         return InPlace(part, fold(Find(part.Part.Part)!.Piece, opening));
     }
 
+    /// <summary>A folded piece as its part stands, the middle of what it stands on at the origin.</summary>
+    public static Pose Stood(Pose pose, AssembledPart part)
+    {
+        ArgumentNullException.ThrowIfNull(pose);
+        ArgumentNullException.ThrowIfNull(part);
+        return Standing.Of(pose, part).Pose;
+    }
+
     // The root lies still on the sheet, so where it is in the closed thing is the motion of the whole.
     private static Pose InPlace(PosedPart part, Pose pose) => pose.Moved(part.Pose!.Root.Motion);
 

@@ -172,6 +172,57 @@ public sealed class FinishedDrawingTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(CatalogueKits.Ids), MemberType = typeof(CatalogueKits))]
+    public void A_folded_piece_stands_as_it_stands_in_the_finished_thing(string structure)
+    {
+        var (kit, item) = CatalogueKits.Of(structure);
+        var thing = new FinishedThing(kit, item);
+        foreach (var part in kit.Pieces.Where(part => FoldedDrawing.StandsUp(kit.Assembly.Find(part.Piece.Id))))
+        {
+            var facts = new FoldedDrawing(part.Piece, part: kit.Assembly.Find(part.Piece.Id)).Facts;
+            var stands = thing.Closed.First(one => one.Part.Part == part.Piece.Id);
+            Assert.Equal(stands.Top - stands.Bottom, facts.Height, 6);
+        }
+
+        // On its floor, its handle on top, not on the front that lies on the table while it is folded.
+        if (structure == "gable-top-box")
+            Assert.InRange(new FoldedDrawing(kit.Pieces.First().Piece, part: kit.Assembly.Find("box")).Facts.Height, thing.Outside.Height - 1e-6, thing.Outside.Height + 1e-6);
+    }
+
+    [Theory]
+    [MemberData(nameof(CatalogueKits.Ids), MemberType = typeof(CatalogueKits))]
+    public void Mats_lie_over_the_tabs_that_are_glued_below_them(string structure)
+    {
+        var (kit, _) = CatalogueKits.Of(structure);
+        foreach (var part in kit.Pieces)
+        {
+            var scene = new Scene();
+            scene.Add(FinishedThing.Standing(part.Piece, 1), Booklets.Figures.MatPlacing.On(part.Piece, kit.Parts));
+            foreach (var mat in scene.Faces.Where(face => face.Front == Surface.Mat))
+            {
+                // Nothing that lies along the mat, less than a card's thickness before it, covers its middle.
+                var middle = mat.Corners.Aggregate((a, b) => a + b) * (1.0 / mat.Corners.Count);
+                Assert.DoesNotContain(scene.Faces, face => face.Front != Surface.Mat && Math.Abs(face.Normal.Dot(mat.Normal)) > 0.999
+                    && mat.Normal.Dot(face.Corners[0] - middle) is > 1e-6 and < 0.5 && Touches(face, mat));
+            }
+        }
+    }
+
+    // Whether the middle of one flat face lies within another, seen square to it.
+    private static bool Touches(Face face, Face on)
+    {
+        var middle = face.Corners.Aggregate((a, b) => a + b) * (1.0 / face.Corners.Count);
+        for (var i = 0; i < on.Corners.Count; i++)
+        {
+            var (a, b) = (on.Corners[i], on.Corners[(i + 1) % on.Corners.Count]);
+            if ((b - a).Cross(middle - a).Dot(on.Normal) < 0)
+                return false;
+        }
+
+        return true;
+    }
+
     private static double Area(PathItem path)
     {
         var points = path.Path.Points;

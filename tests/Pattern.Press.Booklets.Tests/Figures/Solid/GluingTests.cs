@@ -2,6 +2,7 @@ using Pattern.Press.Booklets.Figures.Solid;
 using Pattern.Press.Nets;
 using Pattern.Press.Nets.Folding;
 using Pattern.Press.Nets.Folding.Proofs;
+using Pattern.Press.Typesetting.Pages;
 
 namespace Pattern.Press.Booklets.Tests.Figures.Solid;
 
@@ -67,6 +68,35 @@ public sealed class GluingTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Glued))]
+    public void Glue_is_seen_or_drawn_through_the_card_and_then_said(string structure, string piece)
+    {
+        var kit = Kits().Single(one => one.Id == structure).Kit;
+        var drawing = GluingDrawing.Of(kit, kit.Pieces.Single(part => part.Piece.Id == piece).Piece, [])!;
+        var glue = drawing.Draw(76, 60, Samples.Styles).Items.OfType<PathItem>().Where(path => path.Fill is null && path.Stroke!.Colour == Samples.Styles.Lines.Glue).ToList();
+        Assert.Equal(drawing.HidesGlue, glue.Exists(path => path.Stroke!.Dash.Count > 0));
+        Assert.True(glue.Where(path => path.Stroke!.Dash.Count == 0).Sum(path => Ink(path.Path)) > 10, "Hardly any glue is seen.");
+    }
+
+    [Fact]
+    public void One_looks_a_little_earlier_or_from_elsewhere_where_the_glue_would_be_hidden()
+    {
+        // The tab of a gable-top box looks down when it is about to land, and its own wall hides it from all sides.
+        var kit = Kits().Single(one => one.Id == "gable-top-box").Kit;
+        var box = kit.Pieces.Single(part => part.Piece.Id == "box").Piece;
+        var (closing, drawing) = (SeamClosing.Of(box, kit.Assembly.Seams, [], kit.Assembly.Find("box")!.Opens)!, GluingDrawing.Of(kit, box, [])!);
+        Assert.Equal(0, Share(closing.Apart, new Axonometry(32, 34)));
+        Assert.InRange(drawing.Moment, closing.Widest, closing.Apart - 0.01);
+        Assert.InRange(Share(drawing.Moment, drawing.View), 0.25, 1);
+
+        double Share(double moment, Axonometry view)
+        {
+            var pose = closing.At(moment);
+            return GlueInSight.Share(pose, [.. pose.Piece.GlueAreas.Where(area => closing.Seams.Any(seam => seam.Panel.Panel.Name == area.Panel))], view);
+        }
+    }
+
     [Fact]
     public void A_tab_of_a_tray_goes_on_a_quarter_circle_about_the_foot_of_its_wall()
     {
@@ -102,7 +132,21 @@ public sealed class GluingTests
     {
         var kit = Kits().Single(one => one.Id == structure).Kit;
         var closing = SeamClosing.Of(kit.Pieces.Single(part => part.Piece.Id == piece).Piece, kit.Assembly.Seams, [])!;
-        return (closing, MotionArrow.Gluing(closing, closing.At, Viewer));
+        return (closing, MotionArrow.Gluing(closing, closing.At, Viewer, closing.Apart));
+    }
+
+    private static double Ink(VectorPath path)
+    {
+        var (sum, at) = (0.0, default(PagePoint));
+        var points = path.Points;
+        for (var i = 0; i < path.Verbs.Count; i++)
+        {
+            if (path.Verbs[i] == PathVerb.Line)
+                sum += Math.Sqrt(((points[i].X - at.X) * (points[i].X - at.X)) + ((points[i].Y - at.Y) * (points[i].Y - at.Y)));
+            at = points[i];
+        }
+
+        return sum;
     }
 
     // Whether a panel is moved by what brings another one to its target.

@@ -1,0 +1,67 @@
+using Pattern.Press.Nets;
+using Pattern.Press.Nets.Folding;
+
+namespace Pattern.Press.Booklets.Figures.Solid;
+
+/// <summary>How much of where glue goes is seen from a place.</summary>
+internal static class GlueInSight
+{
+    // Places looked at along the longer side of each area, and across.
+    private const int Along = 9;
+    private const int Across = 5;
+
+    // What lies on the glue itself is no nearer than this.
+    private const double Touching = 0.2;
+
+    /// <summary>The part of areas that is seen, as it appears: 1 seen straight on and nothing before it, 0 hidden.</summary>
+    public static double Share(Pose pose, IReadOnlyList<GlueArea> areas, Axonometry view)
+    {
+        var all = areas.Sum(area => area.Outline.Area);
+        return all > 0 ? areas.Sum(area => area.Outline.Area * Share(pose, area, view)) / all : 0;
+    }
+
+    /// <summary>The same of one area.</summary>
+    public static double Share(Pose pose, GlueArea area, Axonometry view) => Math.Max(0, Towards(pose, area, view) * Open(pose, area, view));
+
+    /// <summary>The part of an area that would be seen if the panel that carries it were glass; 0 where its glue faces the viewer.</summary>
+    public static double ShareOfBack(Pose pose, GlueArea area, Axonometry view) => Math.Max(0, -Towards(pose, area, view) * Open(pose, area, view));
+
+    private static double Towards(Pose pose, GlueArea area, Axonometry view) =>
+        (pose.Panel(area.Panel).Facing * (area.Side == SheetSide.Facing ? 1 : -1)).Dot(view.Viewer);
+
+    private static double Open(Pose pose, GlueArea area, Axonometry view)
+    {
+        var panel = pose.Panel(area.Panel);
+        var places = Places(area.Outline).ToList();
+        return places.Count == 0 ? 0 : (double)places.Count(place => pose.Panels.All(other => other == panel || !Hides(other, panel.At(place), view.Viewer))) / places.Count;
+    }
+
+    private static IEnumerable<Point> Places(Outline outline)
+    {
+        var bounds = outline.Bounds;
+        var (columns, rows) = bounds.Width > bounds.Height ? (Along, Across) : (Across, Along);
+        for (var column = 0; column < columns; column++)
+        {
+            for (var row = 0; row < rows; row++)
+            {
+                var place = new Point(bounds.Left + (bounds.Width * (column + 0.5) / columns), bounds.Top + (bounds.Height * (row + 0.5) / rows));
+                if (outline.Contains(place))
+                    yield return place;
+            }
+        }
+    }
+
+    private static bool Hides(PosedPanel panel, Vector3d place, Vector3d viewer)
+    {
+        var back = panel.Motion.Inverse;
+        var (from, on) = (back.Apply(place), back.Apply(place + viewer));
+        var rises = on.Z - from.Z;
+        if (Math.Abs(rises) < 1e-9)
+            return false;
+        var far = -from.Z / rises;
+        if (far < Touching)
+            return false;
+        var at = new Point(from.X + (far * (on.X - from.X)), -(from.Y + (far * (on.Y - from.Y))));
+        return panel.Panel.Outline.Contains(at) && !panel.Panel.Holes.Any(hole => hole.Contains(at));
+    }
+}
