@@ -42,6 +42,9 @@ public sealed class FlatDrawing : IDrawing
     /// <summary>The parts of the kit, for mats on their faces.</summary>
     public IReadOnlyList<Part> Parts { get; init; } = [];
 
+    /// <summary>The parts of the kit fitted on the other ruler, for the sizes of its mats.</summary>
+    public IReadOnlyList<Part> OtherParts { get; init; } = [];
+
     /// <summary>The words for lettering.</summary>
     public required IFigureWords Words { get; init; }
 

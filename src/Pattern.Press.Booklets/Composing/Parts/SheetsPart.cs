@@ -138,11 +138,14 @@ internal sealed class SheetsPart
         var alternative = _phrases.Format(
             "sheets.alternative",
             ("stock", need.Stock.Name),
-            ("size", _values.Size(need.Plan.Sheet, Ruler)),
-            ("pieces", _phrases.Join([.. sheet.Rectangles.GroupBy(r => r.Wanted.Name, StringComparer.Ordinal).Select(group => $"{group.Count().ToString(CultureInfo.InvariantCulture)} × {group.Key}")])),
+            ("size", _values.SoldAs(need.Stock.Sheet)),
+            ("pieces", string.Join(_phrases["list.semicolon"] + " ", sheet.Rectangles.GroupBy(r => r.Wanted.Name, StringComparer.Ordinal).Select(Counted))),
             ("cuts", sheet.Operations.Count.ToString(CultureInfo.InvariantCulture)));
         return new FigureBlock(drawing, alternative, caption) { Destination = name };
     }
+
+    private string Counted(IGrouping<string, PlacedRectangle> alike) =>
+        _phrases.Format("alternative.times", ("count", alike.Count().ToString(CultureInfo.InvariantCulture)), ("what", alike.Key));
 
     // On the ruler, and never more than there is.
     private static SizeValue Down(Size size, Ruler ruler) => new(new Size(ruler.Round(size.Width, Rounding.Down), ruler.Round(size.Height, Rounding.Down)));
