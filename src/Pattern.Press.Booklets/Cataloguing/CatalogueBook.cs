@@ -52,7 +52,7 @@ internal sealed class CatalogueBook(PhraseBook phrases, PaperSize paper)
     private List<Block> Entry(ShownStructure shown)
     {
         var structure = shown.Structure;
-        var figure = new FinishedFigure(shown.Metric.Kit, shown.Item, phrases, _values);
+        var figure = new FinishedFigure(shown.Metric, shown.Imperial, shown.Item, [.. CataloguePress.UsualStocks(shown.Structure).Values], phrases, _values);
         var drawing = figure.Finished();
         return
         [
@@ -65,7 +65,7 @@ internal sealed class CatalogueBook(PhraseBook phrases, PaperSize paper)
                         Takes(structure),
                         ParagraphKind.Body,
                         ("id", [new TextInline(structure.Id, Emphasis.Literal)])),
-                    Example(shown),
+                    Example(shown, figure),
                     Words.Phrase(phrases, "catalogue.cut", ParagraphKind.Body, ("parts", Parts(shown))),
                 ],
                 new FigureBlock(drawing, figure.Describe(drawing), [])),
@@ -76,14 +76,13 @@ internal sealed class CatalogueBook(PhraseBook phrases, PaperSize paper)
     private static string Takes(Structure structure) =>
         structure.Takes.Count > 1 ? "catalogue.takes.both" : structure.Takes[0] == ItemShape.Round ? "catalogue.takes.round" : "catalogue.takes.rectangular";
 
-    private ParagraphBlock Example(ShownStructure shown)
+    private ParagraphBlock Example(ShownStructure shown, FinishedFigure figure)
     {
         var item = shown.Item;
         var size = item.Shape == ItemShape.Round
             ? phrases.Inlines("catalogue.example.round", ("across", Both(item.Width)), ("height", Both(item.Height)))
             : Both([item.Width, item.Depth, item.Height], [Nearest(item.Width), Nearest(item.Depth), Nearest(item.Height)]);
-        var stocks = CataloguePress.UsualStocks(shown.Structure).Values;
-        var (here, there) = (FinishedSizes.Of(shown.Metric, item, stocks), FinishedSizes.Of(shown.Imperial, item, stocks));
+        var (here, there) = figure.Outside;
         return Words.Phrase(
             phrases,
             here.Count == 2 ? "catalogue.example.flat" : "catalogue.example.finished",

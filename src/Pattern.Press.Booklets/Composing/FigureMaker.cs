@@ -64,6 +64,7 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
             Show = figure.Show,
             Emphasise = figure.Emphasise,
             Parts = context.Primary.Kit.Parts,
+            OtherParts = context.Secondary.Kit.Parts,
             Words = words,
         };
         return Block(figure, drawing, AlternativeText.Of(drawing), problems);

@@ -8,82 +8,108 @@ using Pattern.Press.Structures.Fitting;
 
 namespace Pattern.Press.Booklets.Composing;
 
-/// <summary>Drawings of things that stand in space, folded from the primary fit, with their words.</summary>
-internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, ValueText values)
+/// <summary>Drawings of things that stand in space, folded from one fit, with their words, which give the sizes of both.</summary>
+internal sealed class FinishedFigure
 {
+    private readonly Kit _kit;
+    private readonly Kit _other;
+    private readonly Item? _goesIn;
+    private readonly PhraseBook _phrases;
+    private readonly ValueText _values;
+    private readonly Lazy<(IReadOnlyList<Length> Here, IReadOnlyList<Length> There)> _outside;
+
     // The cover of every paper and some steps show the same thing.
     private readonly ConcurrentDictionary<FinishedShow, Lazy<FinishedDrawing>> _finished = new();
 
+    /// <summary>Drawings for a booklet.</summary>
     public FinishedFigure(BookletContext context, ValueText values)
-        : this(context.Primary.Kit, context.Source.Item, context.Phrases, values)
+        : this(context.Primary, context.Secondary, context.Source.Item, [.. context.Source.Stocks.Values], context.Phrases, values)
     {
     }
 
+    /// <summary>Drawings of a fit.</summary>
+    /// <param name="here">The fit that is drawn.</param>
+    /// <param name="there">The same thing fitted on the other ruler.</param>
+    /// <param name="goesIn">What goes inside, if it is known.</param>
+    /// <param name="stocks">What it is made of.</param>
+    /// <param name="phrases">The words.</param>
+    /// <param name="values">Sets measurements.</param>
+    public FinishedFigure(Model here, Model there, Item? goesIn, IReadOnlyList<Stock> stocks, PhraseBook phrases, ValueText values)
+    {
+        (_kit, _other, _goesIn, _phrases, _values) = (here.Kit, there.Kit, goesIn, phrases, values);
+        _outside = new(() => (FinishedSizes.Of(here, goesIn, stocks), FinishedSizes.Of(there, goesIn, stocks)));
+    }
+
+    /// <summary>How large the finished thing is outside, in both fits.</summary>
+    public (IReadOnlyList<Length> Here, IReadOnlyList<Length> There) Outside => _outside.Value;
+
     /// <summary>The finished thing, open in front and closed behind.</summary>
     public FinishedDrawing Finished(FinishedShow show = FinishedShow.Both) =>
-        _finished.GetOrAdd(show, show => new(() => new FinishedDrawing(kit, goesIn, show))).Value;
+        _finished.GetOrAdd(show, show => new(() => new FinishedDrawing(_kit, _goesIn, show))).Value;
 
     /// <summary>The moment when a part goes on or in; null when it goes nowhere.</summary>
-    public SolidDrawing? Inserting(string part) => FinishedDrawing.Inserting(kit, goesIn, part);
+    public SolidDrawing? Inserting(string part) => FinishedDrawing.Inserting(_kit, _goesIn, part);
 
     /// <summary>What that shows.</summary>
     public string DescribeInserting(string part)
     {
-        var assembly = kit.Assembly;
+        var assembly = _kit.Assembly;
         var entry = assembly.Find(part)!;
         var values = new[] { ("piece", Name(part)), ("other", Name(entry.To!)) };
         var way = entry.Goes switch
         {
-            GoesWhere.Over => phrases.Format("alternative.goes_over", values),
-            GoesWhere.Around => phrases.Format("alternative.goes_around", values),
-            GoesWhere.On => phrases.Format("alternative.goes_on", values),
-            GoesWhere.Beside => phrases.Format("alternative.goes_beside", values),
-            _ => phrases.Format("alternative.goes_inside", values),
+            GoesWhere.Over => _phrases.Format("alternative.goes_over", values),
+            GoesWhere.Around => _phrases.Format("alternative.goes_around", values),
+            GoesWhere.On => _phrases.Format("alternative.goes_on", values),
+            GoesWhere.Beside => _phrases.Format("alternative.goes_beside", values),
+            _ => _phrases.Format("alternative.goes_inside", values),
         };
-        return $"{way} {Whole(Finished(FinishedShow.Closed).Facts)}";
+        return $"{way} {Whole()}";
     }
 
-    private string Whole(FinishedFacts facts) =>
-        phrases.Format("alternative.whole", ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)));
+    private string Whole() => _phrases.Format("alternative.whole", ("size", FinishedSize()));
+
+    private string FinishedSize()
+    {
+        var (here, there) = Outside;
+        var sizes = here.Select((size, i) => Both(size, here.Count == there.Count ? there[i] : null)).ToList();
+        return sizes.Count == 2
+            ? _phrases.Format("alternative.flat_size", ("width", sizes[0]), ("height", sizes[1]))
+            : _phrases.Format("alternative.size", ("width", sizes[0]), ("depth", sizes[1]), ("height", sizes[2]));
+    }
 
     private string Name(string part) => part == Assembly.Item
-        ? goesIn?.Name ?? ""
-        : (kit.Parts.FirstOrDefault(one => one.Piece.Id == part)?.Piece.Name ?? part).ToLowerInvariant();
+        ? _goesIn?.Name ?? ""
+        : (_kit.Parts.FirstOrDefault(one => one.Piece.Id == part)?.Piece.Name ?? part).ToLowerInvariant();
 
     /// <summary>What the drawing of the finished thing shows.</summary>
     public string Describe(FinishedDrawing drawing)
     {
         var facts = drawing.Facts;
-        var (width, depth, height) = (Text(facts.Width), Text(facts.Depth), Text(facts.Height));
-        switch (facts.Show)
+        var size = FinishedSize();
+        return (facts.Show, facts.Item) switch
         {
-            case FinishedShow.Closed:
-                return phrases.Format("alternative.closed", ("width", width), ("depth", depth), ("height", height));
-            case FinishedShow.Apart:
-                return $"{phrases.Format("alternative.exploded", ("pieces", phrases.Join([.. facts.Pieces.Select(Name)])))} {Whole(facts)}";
-            case FinishedShow.Open or FinishedShow.Opened:
-                return facts.Item is { } inside
-                    ? phrases.Format("alternative.open_with_item", ("item", inside.Name), ("width", width), ("depth", depth), ("height", height))
-                    : phrases.Format("alternative.open", ("width", width), ("depth", depth), ("height", height));
-        }
-
-        return facts.Item is { } item
-            ? phrases.Format("alternative.finished_with_item", ("item", item.Name), ("width", width), ("depth", depth), ("height", height))
-            : phrases.Format("alternative.finished", ("width", width), ("depth", depth), ("height", height));
+            (FinishedShow.Closed, _) => _phrases.Format("alternative.closed", ("size", size)),
+            (FinishedShow.Apart, _) => $"{_phrases.Format("alternative.exploded", ("pieces", _phrases.Join([.. facts.Pieces.Select(Name)])))} {Whole()}",
+            (FinishedShow.Open or FinishedShow.Opened, { } inside) => _phrases.Format("alternative.open_with_item", ("item", inside.Name), ("size", size)),
+            (FinishedShow.Open or FinishedShow.Opened, _) => _phrases.Format("alternative.open", ("size", size)),
+            (_, { } item) => _phrases.Format("alternative.finished_with_item", ("item", item.Name), ("size", size)),
+            _ => _phrases.Format("alternative.finished", ("size", size)),
+        };
     }
 
     /// <summary>One piece, folded part of the way or wholly, bare or with its mats.</summary>
     public FoldedDrawing Folded(Piece piece, double folded, bool hasMats = false) =>
-        new(piece, folded, upsideDown: FinishedThing.IsTurnedOver(kit, piece), mats: hasMats ? MatPlacing.On(piece, kit.Parts) : null, part: kit.Assembly.Find(piece.Id));
+        new(piece, folded, upsideDown: FinishedThing.IsTurnedOver(_kit, piece), mats: hasMats ? MatPlacing.On(piece, _kit.Parts) : null, part: _kit.Assembly.Find(piece.Id));
 
     /// <summary>The moment when glued seams of a piece are closed; null where no glue holds it to itself.</summary>
-    public GluingDrawing? Gluing(Piece piece, IReadOnlyList<string> kinds) => GluingDrawing.Of(kit, piece, kinds);
+    public GluingDrawing? Gluing(Piece piece, IReadOnlyList<string> kinds) => GluingDrawing.Of(_kit, piece, kinds);
 
     /// <summary>What that shows.</summary>
-    public string Describe(GluingDrawing drawing) => drawing.HidesGlue ? $"{Gluing(drawing)} {phrases["alternative.gluing_hidden"]}" : Gluing(drawing);
+    public string Describe(GluingDrawing drawing) => drawing.HidesGlue ? $"{Gluing(drawing)} {_phrases["alternative.gluing_hidden"]}" : Gluing(drawing);
 
-    private string Gluing(GluingDrawing drawing) => phrases.Format(
-        "alternative.gluing", ("piece", drawing.Piece.Name.ToLowerInvariant()), ("glued", phrases.Join(drawing.Kinds)), ("target", phrases.Join(drawing.Targets)), ("sheet", values.Size(drawing.Piece.Sheet, kit.Ruler)));
+    private string Gluing(GluingDrawing drawing) => _phrases.Format(
+        "alternative.gluing", ("piece", drawing.Piece.Name.ToLowerInvariant()), ("glued", _phrases.Join(drawing.Kinds)), ("target", _phrases.Join(drawing.Targets)), ("sheet", Both(drawing.Piece.Sheet, Other(drawing.Piece)?.Sheet)));
 
     /// <summary>
     /// A piece that has all its mats on the outside, its outside up; null for any other. One that holds them like a box or a lid
@@ -92,11 +118,11 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
     /// </summary>
     public FoldedDrawing? WithOutsideMats(Piece piece)
     {
-        var mats = MatPlacing.On(piece, kit.Parts);
+        var mats = MatPlacing.On(piece, _kit.Parts);
         if (mats.Count == 0 || mats.Any(mat => mat.Side != SheetSide.Away))
             return null;
         var opening = mats.Any(mat => mat.Part.Inset is not null) ? 0 : 1;
-        var part = kit.Assembly.Find(piece.Id);
+        var part = _kit.Assembly.Find(piece.Id);
         return opening == 1 && FoldedDrawing.StandsUp(part)
             ? new FoldedDrawing(piece, mats: mats, part: part)
             : new FoldedDrawing(piece, opening, upsideDown: true, mats: mats, turned: true);
@@ -106,26 +132,39 @@ internal sealed class FinishedFigure(Kit kit, Item? goesIn, PhraseBook phrases, 
     public string Describe(FoldedDrawing drawing, IFigureWords words)
     {
         var facts = drawing.Facts;
-        var (name, width, depth) = (facts.Piece.Name.ToLowerInvariant(), Text(facts.Width), Text(facts.Depth));
+        var (name, (width, depth, height)) = (facts.Piece.Name.ToLowerInvariant(), Sizes(facts));
         var piece = facts.Opening == 0
-            ? phrases.Format("alternative.mats_flat", ("piece", name), ("width", width), ("depth", depth))
-            : phrases.Format("alternative.mats_outside", ("piece", name), ("width", width), ("depth", depth), ("height", Text(facts.Height)));
-        return $"{piece} {AlternativeText.Mats(facts.Mats, words)}";
+            ? _phrases.Format("alternative.mats_flat", ("piece", name), ("width", width), ("depth", depth))
+            : _phrases.Format("alternative.mats_outside", ("piece", name), ("width", width), ("depth", depth), ("height", height));
+        return $"{piece} {AlternativeText.Mats(facts.Mats, words, _kit.Ruler, _other.Parts, _other.Ruler)}";
     }
 
     /// <summary>What the drawing of a folded piece shows.</summary>
     public string Describe(FoldedDrawing drawing)
     {
         var facts = drawing.Facts;
-        var piece = facts.Piece.Name.ToLowerInvariant();
-        return facts.Opening < 1
-            ? phrases.Format("alternative.half_folded", ("piece", piece), ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)))
-            : phrases.Format("alternative.folded", ("piece", piece), ("width", Text(facts.Width)), ("depth", Text(facts.Depth)), ("height", Text(facts.Height)));
+        var (width, depth, height) = Sizes(facts);
+        return _phrases.Format(
+            facts.Opening < 1 ? "alternative.half_folded" : "alternative.folded",
+            ("piece", facts.Piece.Name.ToLowerInvariant()), ("width", width), ("depth", depth), ("height", height));
     }
 
-    private string Text(double millimetres)
+    private (string Width, string Depth, string Height) Sizes(FoldedFacts facts)
     {
-        var ruler = kit.Ruler;
-        return values.Length(ruler.Round(Length.FromMillimetres(millimetres), Rounding.Nearest), ruler);
+        var there = Other(facts.Piece) is { } other ? new FoldedDrawing(other, facts.Opening, facts.UpsideDown, part: _other.Assembly.Find(other.Id)).Facts : null;
+        return (Measured(facts.Width, there?.Width), Measured(facts.Depth, there?.Depth), Measured(facts.Height, there?.Height));
     }
+
+    private string Measured(double here, double? there) =>
+        Both(Marked(here, _kit.Ruler), there is { } millimetres ? Marked(millimetres, _other.Ruler) : null);
+
+    private static Length Marked(double millimetres, Ruler ruler) => ruler.Round(Length.FromMillimetres(millimetres), Rounding.Nearest);
+
+    private string Both(Length here, Length? there) =>
+        there is { } length ? $"{_values.Length(here, _kit.Ruler)} / {_values.Length(length, _other.Ruler)}" : _values.Length(here, _kit.Ruler);
+
+    private string Both(Size here, Size? there) =>
+        there is { } size ? $"{_values.Size(here, _kit.Ruler)} / {_values.Size(size, _other.Ruler)}" : _values.Size(here, _kit.Ruler);
+
+    private Piece? Other(Piece piece) => _other.Parts.FirstOrDefault(part => part.Piece.Id == piece.Id)?.Piece;
 }

@@ -13,9 +13,6 @@ internal static class FinishedSizes
     /// Across, deep and high, or the two sides of what lies flat: the sizes that the structure names, otherwise those of the
     /// folded thing to the nearest mark.
     /// </summary>
-    public static IReadOnlyList<Length> Of(BookletContext context, Model model) => Of(model, context.Source.Item, context.Source.Stocks.Values);
-
-    /// <summary>The same of a fit by itself.</summary>
     public static IReadOnlyList<Length> Of(Model model, Item? item, IEnumerable<Stock> stocks)
     {
         var (across, deep, high) = (Named(model, "width"), Named(model, "depth"), Named(model, "height"));

@@ -60,6 +60,21 @@ internal sealed class ValueText(Ruler primary, Ruler secondary, PhraseBook phras
     /// <summary>A size with its unit, as one string: <c>225 × 215 mm</c>.</summary>
     public string Size(Size size, Ruler ruler) => Point(LengthFormat.Format(new Size(ruler.Judged(size.Width), ruler.Judged(size.Height)), ruler));
 
+    /// <summary>The size of a sheet as it is sold: by its name, in inches where it is whole in eighths, or in millimetres.</summary>
+    public IReadOnlyList<Inline> Sold(Size sheet) => NameOf(sheet) is { } name ? [new TextInline(name)] : One(new SizeValue(sheet), SoldBy(sheet));
+
+    /// <summary>The same as one string.</summary>
+    public string SoldAs(Size sheet) => NameOf(sheet) ?? Size(sheet, SoldBy(sheet));
+
+    private static string? NameOf(Size sheet) => PaperSize.All.FirstOrDefault(paper => paper.Size == sheet || paper.Size.Turned == sheet)?.Name;
+
+    // Sheets are sold in sizes of one system.
+    private Ruler SoldBy(Size sheet)
+    {
+        var eighths = new Ruler(UnitSystem.Imperial, Measure.Length.Inch / 8);
+        return eighths.Marks(sheet.Width) && eighths.Marks(sheet.Height) ? eighths : primary.System == UnitSystem.Metric ? primary : secondary;
+    }
+
     /// <summary>Two or three sides with their unit, as one string: <c>69 × 69 × 81 mm</c>.</summary>
     public string Sides(IReadOnlyList<Length> sides, Ruler ruler) =>
         Point(string.Concat(sides.SkipLast(1).Select(side => $"{LengthFormat.Number(side, ruler)} × ")) + LengthFormat.Format(sides[^1], ruler));

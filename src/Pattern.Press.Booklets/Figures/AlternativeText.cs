@@ -35,6 +35,7 @@ public static class AlternativeText
                 break;
             case FigureShow.Waste:
                 sentences.Add(words.Count("alternative.waste_areas", piece.Waste.Count));
+                sentences.AddRange(CutAway(drawing));
                 Distances(across: true);
                 Distances(across: false);
                 break;
@@ -46,7 +47,7 @@ public static class AlternativeText
                 sentences.Add(words.Say("alternative.panels", ("panels", List(words, Kinds(piece.GlueAreas.Select(area => piece.Panel(area.Panel).Kind), words)))));
                 break;
             case FigureShow.Mats:
-                sentences.Add(Mats(MatPlacing.On(piece, drawing.Parts).Where(mat => mat.Side == SheetSide.Facing), words));
+                sentences.Add(Mats(MatPlacing.On(piece, drawing.Parts).Where(mat => mat.Side == SheetSide.Facing), words, drawing.Ruler, drawing.OtherParts, drawing.OtherRuler));
                 break;
             default:
                 break;
@@ -76,9 +77,46 @@ public static class AlternativeText
         };
     }
 
-    /// <summary>Which mats there are and how many of each.</summary>
-    internal static string Mats(IEnumerable<PlacedMat> mats, IFigureWords words) =>
-        words.Say("alternative.mat_list", ("mats", List(words, Kinds(mats.Select(mat => mat.Part.Piece.Name), words))));
+    /// <summary>Which mats there are, how many of each and how large.</summary>
+    /// <param name="mats">The mats.</param>
+    /// <param name="words">The words.</param>
+    /// <param name="ruler">The ruler they are fitted on.</param>
+    /// <param name="others">The parts fitted on the other ruler.</param>
+    /// <param name="otherRuler">That ruler; null for none.</param>
+    internal static string Mats(IEnumerable<PlacedMat> mats, IFigureWords words, Ruler ruler, IReadOnlyList<Part> others, Ruler? otherRuler)
+    {
+        // Some names have commas of their own.
+        var said = mats.GroupBy(mat => mat.Part.Piece.Id, StringComparer.Ordinal).Select(alike =>
+        {
+            var piece = alike.First().Part.Piece;
+            var there = otherRuler is null ? null : others.FirstOrDefault(part => part.Piece.Id == piece.Id)?.Piece;
+            return words.Say("alternative.mat", ("mat", Times(words, alike.Count(), piece.Name)), ("size", Both(words, piece.Sheet, ruler, there?.Sheet, otherRuler)));
+        });
+        return words.Say("alternative.mat_list", ("mats", string.Join(words.Say("list.semicolon") + " ", said)));
+    }
+
+    // The rectangles by their sizes, and what is cut aslant or round beside them.
+    private static IEnumerable<string> CutAway(FlatDrawing drawing)
+    {
+        var (words, here) = (drawing.Words, ScoreSchedule.For(drawing.Piece));
+        var there = drawing.Other is { } other && ScoreSchedule.For(other) is var schedule && ScheduleShape.IsAlike(here, schedule) ? schedule : null;
+        var rectangles = here.CuttingAway.Rectangles
+            .Select((rectangle, i) => (Here: rectangle.Size, There: there?.CuttingAway.Rectangles[i].Size))
+            .GroupBy(sizes => sizes)
+            .Select(alike => words.Say("alternative.waste_rectangle", ("count", alike.Count().ToString(System.Globalization.CultureInfo.InvariantCulture)), ("size", Both(words, alike.Key.Here, drawing.Ruler, alike.Key.There, drawing.OtherRuler))))
+            .ToList();
+        if (rectangles.Count > 0)
+            yield return words.Say("alternative.waste_rectangles", ("rectangles", string.Join(words.Say("list.semicolon") + " ", rectangles)));
+        var ends = here.CuttingAway.Ends.Select(end => end.Kind).Distinct(StringComparer.Ordinal).ToList();
+        if (ends.Count > 0)
+            yield return words.Say("alternative.waste_ends", ("panels", List(words, ends)));
+    }
+
+    private static string Both(IFigureWords words, Size here, Ruler ruler, Size? there, Ruler? otherRuler)
+    {
+        var text = words.Number(LengthFormat.Format(here, ruler));
+        return there is { } size && otherRuler is not null ? $"{text} / {words.Number(LengthFormat.Format(size, otherRuler))}" : text;
+    }
 
     private static string Key(FigureShow show) => show.ToString().ToLowerInvariant();
 
@@ -107,11 +145,8 @@ public static class AlternativeText
         string Said(Length length, Ruler ruler) => words.Number(LengthFormat.Format(length, ruler));
     }
 
-    private static string SheetSize(FlatDrawing drawing)
-    {
-        var text = drawing.Words.Number(LengthFormat.Format(drawing.Piece.Sheet, drawing.Ruler));
-        return drawing is { Other: { } other, OtherRuler: { } ruler } ? $"{text} / {drawing.Words.Number(LengthFormat.Format(other.Sheet, ruler))}" : text;
-    }
+    private static string SheetSize(FlatDrawing drawing) =>
+        Both(drawing.Words, drawing.Piece.Sheet, drawing.Ruler, drawing.Other?.Sheet, drawing.OtherRuler);
 
     private static string Folds(Piece piece, IFigureWords words)
     {

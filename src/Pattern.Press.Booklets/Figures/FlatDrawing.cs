@@ -42,8 +42,14 @@ public sealed class FlatDrawing : IDrawing
     /// <summary>The parts of the kit, for mats on their faces.</summary>
     public IReadOnlyList<Part> Parts { get; init; } = [];
 
+    /// <summary>The parts of the kit fitted on the other ruler, for the sizes of its mats.</summary>
+    public IReadOnlyList<Part> OtherParts { get; init; } = [];
+
     /// <summary>The words for lettering.</summary>
     public required IFigureWords Words { get; init; }
+
+    /// <summary>A sheet is a rectangle, however large.</summary>
+    public bool GainsFromSize => Show != FigureShow.Sheet;
 
     /// <inheritdoc/>
     public DrawnFigure Draw(double maxWidth, double maxHeight, StyleSheet styles)

@@ -216,7 +216,7 @@ internal sealed partial class BlockConverter
         foreach (var row in table.OfType<MarkdownTableRow>())
         {
             var cells = row.OfType<MarkdownTableCell>().Select(Cell).ToList();
-            (row.IsHeader ? header : rows).Add(new TableRow(cells));
+            (row.IsHeader ? header : rows).Add(new TableRow(cells) { Source = new BlockSource(_context.Text.Start.File, Place(row).Line) });
         }
 
         var count = header.Concat(rows).Select(row => row.Cells.Count).DefaultIfEmpty(0).Max();
@@ -226,7 +226,7 @@ internal sealed partial class BlockConverter
             [.. rows.Select(Fill)]);
 
         // Short rows get empty cells, so that every column has one.
-        TableRow Fill(TableRow row) => new([.. row.Cells, .. Enumerable.Repeat(new TableCell([]), count - row.Cells.Count)]);
+        TableRow Fill(TableRow row) => row with { Cells = [.. row.Cells, .. Enumerable.Repeat(new TableCell([]), count - row.Cells.Count)] };
     }
 
     private TableCell Cell(MarkdownTableCell cell)

@@ -88,7 +88,11 @@ public sealed record TableCell(IReadOnlyList<Inline> Content, bool IsHeader = fa
 /// <summary>A row of a table.</summary>
 /// <param name="Cells">Its cells.</param>
 /// <param name="StartsGroup">Whether a line and some room set it off from the rows above.</param>
-public sealed record TableRow(IReadOnlyList<TableCell> Cells, bool StartsGroup = false);
+public sealed record TableRow(IReadOnlyList<TableCell> Cells, bool StartsGroup = false)
+{
+    /// <summary>Where it came from, if it was written by a maker and has a line of its own there.</summary>
+    public BlockSource? Source { get; init; }
+}
 
 /// <summary>A table. Its header rows repeat on every page it reaches.</summary>
 public sealed record TableBlock(

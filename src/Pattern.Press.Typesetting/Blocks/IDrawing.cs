@@ -11,6 +11,9 @@ public interface IDrawing
     /// <param name="maxHeight">The height there is, in millimetres; the result may be lower.</param>
     /// <param name="styles">Fonts, colours and line styles.</param>
     DrawnFigure Draw(double maxWidth, double maxHeight, StyleSheet styles);
+
+    /// <summary>Whether more is seen in it when it is larger, so that it is worth the room of an empty page.</summary>
+    bool GainsFromSize => true;
 }
 
 /// <summary>A finished drawing, in millimetres from its own top-left corner.</summary>
@@ -51,7 +54,7 @@ public sealed class DrawnFigure
     /// <summary>What is drawn.</summary>
     public IReadOnlyList<PageItem> Items => _items.Value;
 
-    /// <summary>How much of its lettering found no room, from 0 for none to 1 for all.</summary>
+    /// <summary>How much of its lettering found no room, or of its lines cannot be told apart, from 0 for none to 1 for all.</summary>
     public double Crowding => _crowding.Value;
 
     /// <summary>Whether so much is missing that it wants to be drawn larger.</summary>

@@ -6,7 +6,7 @@ internal enum FigureScale
     /// <summary>As goes well with the text.</summary>
     Usual,
 
-    /// <summary>As small as they can be read, because the page then holds more.</summary>
+    /// <summary>As small as they can be read, and headings closer to what is above, because the page then holds more.</summary>
     Tight,
 
     /// <summary>
@@ -16,4 +16,7 @@ internal enum FigureScale
 
     /// <summary>Larger than they have to be, because the page would stay empty otherwise.</summary>
     Generous,
+
+    /// <summary>Larger still, across the page: the group has a page to itself and leaves much of it empty.</summary>
+    Alone,
 }

@@ -17,6 +17,9 @@ internal static class GroupFitting
     private static readonly (FigureScale Scale, int Cost)[] Scales =
         [(FigureScale.Generous, 0), (FigureScale.Usual, 0), (FigureScale.Tight, 1)];
 
+    // Of a page: with less on it, a group that stands alone looks lost.
+    private const double LoosePage = 0.75;
+
     // A page more costs more than all the groups on a page being small.
     private const int PageCost = 1000;
 
@@ -56,6 +59,7 @@ internal static class GroupFitting
             from[i] = Best(i, 0, 0);
 
         Pages best;
+        var top = 0.0;
         if (strips.IsAtPageStart)
         {
             best = Best(0, 0, 0);
@@ -71,16 +75,21 @@ internal static class GroupFitting
             if (moves && tail == 0 && strips.BottomOnPage(page) < page * EmptyPage)
                 return [FigureScale.Divided];
             best = moves ? above : below;
+            top = moves ? tail : strips.BottomOnPage(page);
+            top += top > 0 ? Math.Max(strips.PendingSpace, groups[0].Gaps[0]) : 0;
         }
 
         var scales = new List<FigureScale>(groups.Count);
         while (scales.Count < groups.Count)
         {
-            scales.AddRange(best.Scales);
-            best = from[scales.Count]!;
+            scales.AddRange(best.Scales is [FigureScale.Generous] && FitsAlone(groups[scales.Count], top) ? [FigureScale.Alone] : best.Scales);
+            (best, top) = (from[scales.Count]!, 0);
         }
 
         return [.. scales];
+
+        bool FitsAlone(Group group, double top) =>
+            top + group.Heights[0] < page * LoosePage && top + Measure(group.Block, column, FigureScale.Alone).Height <= page + Tolerance;
 
         Pages Best(int first, double top, double gap)
         {
@@ -88,7 +97,7 @@ internal static class GroupFitting
             var packs = new List<Pack> { new(top, 0, 0, []) };
             for (var i = first; i < groups.Count; i++)
             {
-                packs = Extend(packs, groups[i], i > first || top > 0 ? Math.Max(gap, groups[i].Gap) : 0, flowsOn && i == groups.Count - 1, page);
+                packs = Extend(packs, groups[i], i > first || top > 0 ? gap : null, flowsOn && i == groups.Count - 1, page);
                 if (packs.Count == 0)
                     break;
                 gap = groups[i].After;
@@ -103,7 +112,7 @@ internal static class GroupFitting
     }
 
     /// <summary>All ways of putting one group more on a page, without those that are higher than another and no better.</summary>
-    private static List<Pack> Extend(List<Pack> packs, Group group, double gap, bool isFollowed, double page)
+    private static List<Pack> Extend(List<Pack> packs, Group group, double? above, bool isFollowed, double page)
     {
         var longer = new List<Pack>(packs.Count * Scales.Length);
         foreach (var pack in packs)
@@ -114,6 +123,7 @@ internal static class GroupFitting
                 // Text that goes on below takes what is left, so nothing is made large to fill it.
                 if (scale != FigureScale.Usual && (group.IsRigid || (isFollowed && scale == FigureScale.Generous)))
                     continue;
+                var gap = above is { } least ? Math.Max(least, group.Gaps[i]) : 0;
                 var height = pack.Height + gap + group.Heights[i];
                 if (height <= page + Tolerance)
                     longer.Add(new Pack(height, pack.Cost + cost, pack.Large + (scale == FigureScale.Generous ? 1 : 0), [.. pack.Scales, scale]));
@@ -128,7 +138,7 @@ internal static class GroupFitting
     private static Group Measure(KeepTogetherBlock group, Column column)
     {
         var found = Scales.Select(one => Measure(group, column, one.Scale)).ToList();
-        return new Group([.. found.Select(one => one.Height)], found[0].Gap, found[0].After);
+        return new Group(group, [.. found.Select(one => one.Height)], [.. found.Select(one => one.Gap)], found[0].After);
     }
 
     private static GroupHeight Measure(KeepTogetherBlock group, Column column, FigureScale scale)
@@ -143,15 +153,16 @@ internal static class GroupFitting
     }
 
     /// <summary>A group.</summary>
+    /// <param name="Block">What it is.</param>
     /// <param name="Heights">Its height at each of the scales.</param>
-    /// <param name="Gap">The room above it.</param>
+    /// <param name="Gaps">The room above it at each of the scales.</param>
     /// <param name="After">The room below it.</param>
-    private sealed record Group(double[] Heights, double Gap, double After)
+    private sealed record Group(KeepTogetherBlock Block, double[] Heights, double[] Gaps, double After)
     {
         public double Lowest => Heights.Min();
 
         /// <summary>Whether it comes out the same at any scale.</summary>
-        public bool IsRigid => Heights.All(height => height == Heights[0]);
+        public bool IsRigid => Heights.All(height => height == Heights[0]) && Gaps.All(gap => gap == Gaps[0]);
     }
 
     /// <summary>Some groups on one page: how high they are, and what they cost.</summary>

@@ -89,6 +89,20 @@ public sealed class LongWords
         Assert.Single(errors.Split($"“B{Wide}").Skip(1));
     }
 
+    [Fact]
+    public void What_is_too_high_for_a_page_is_a_problem_at_its_own_line_and_not_where_its_table_or_its_list_starts()
+    {
+        using var copy = new BookletCopy();
+        const string Step = "steps/04-fold-the-base.md";
+        var many = string.Concat(Enumerable.Repeat("over and ", 4000));
+        File.AppendAllText(Path.Combine(copy.Folder, Step), $"\n\n| Fold | Why |\n|---|---|\n| first | once |\n| {many}again | F |\n| 225 × 215 mm | {string.Concat(Enumerable.Repeat("9 × 9 mm ", 4000))}|\n");
+        copy.Change("booklet.md", "of narrow ribbon", $"of {many}narrow ribbon");
+        var (code, _, errors) = copy.Build("--paper", "a4");
+        Assert.Equal(1, code);
+        foreach (var (file, line) in new[] { (Step, copy.LineOf(Step, "again | F")), (Step, copy.LineOf(Step, "| 225 × 215 mm |")), ("booklet.md", copy.LineOf("booklet.md", "narrow ribbon")) })
+            Assert.Matches($"(^|\n)(\\./)?{file}:{line}(:\\d+)?: error: A row of the table is [\\d.]+ mm high", errors);
+    }
+
     [Theory]
     [InlineData("Lid top mat with small leaves that run upwards from the near edge to the far one, and round the corners", true)]
     [InlineData("Lidtopmatwithsmallleavesthatrunupwardsfromtheneartothefaredgeandround", false)]

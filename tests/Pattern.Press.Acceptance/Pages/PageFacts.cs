@@ -53,6 +53,16 @@ public sealed partial class PageFacts
 
     [Theory]
     [MemberData(nameof(Workshop.Files), MemberType = typeof(Workshop))]
+    public void The_words_on_scoring_stand_above_the_first_piece_and_not_above_an_empty_page(string name, string paper)
+    {
+        var booklet = Workshop.Of(name, paper, out var printed);
+        var lead = Assert.Single(printed.Pages.SelectMany(page => page.Pieces().Select(piece => (page, piece))), one => one.piece.Text == booklet.Phrases["scoring.lead"]);
+        var first = booklet.Metric.Kit.Parts[0].Piece.Name;
+        Assert.Contains(lead.page.Pieces(), piece => piece.Text == first && piece.From.Y > lead.piece.From.Y);
+    }
+
+    [Theory]
+    [MemberData(nameof(Workshop.Files), MemberType = typeof(Workshop))]
     public void The_number_at_the_foot_of_a_page_is_the_one_that_viewers_show(string name, string paper)
     {
         var booklet = Workshop.Of(name, paper, out var printed);

@@ -1,5 +1,7 @@
 using Pattern.Press.Booklets.Figures;
+using Pattern.Press.Measure;
 using Pattern.Press.Nets;
+using Pattern.Press.Plans.Sheets;
 using Pattern.Press.Typesetting.Fonts;
 using Pattern.Press.Typesetting.Pages;
 using static Pattern.Press.Booklets.Tests.Figures.Samples;
@@ -45,6 +47,20 @@ public class SmallDrawingTests
         Assert.Equal(14 + 1, reading.Texts.Count);
         Assert.Contains(reading.Texts, text => text.Text == new EnglishWords().Say("drawing.fold.valley_flat"));
         FlatDrawingTests.AssertClear(reading);
+    }
+
+    [Fact]
+    public void Cuts_of_a_sheet_that_would_run_together_count_as_crowded_and_larger_ones_do_not()
+    {
+        // Twenty strips of 6 mm on a sheet of 305 mm.
+        var strip = new Size(Length.FromMillimetres(74), Length.FromMillimetres(6));
+        var plan = SheetPlan.Make([new WantedRectangle("Strip", strip, 20)], new Size(Length.FromMillimetres(305), Length.FromMillimetres(305)), new SheetOptions());
+        var drawing = new SheetPlanDrawing(plan.Layouts[0].Sheet, plan.Sheet, _ => "A");
+        double Crowding(double side) => drawing.Draw(side, side, Styles).Crowding;
+        Assert.True(drawing.Draw(44, 44, Styles).IsCrowded);
+        Assert.False(drawing.Draw(65, 65, Styles).IsCrowded);
+        Assert.Equal(0, Crowding(65));
+        Assert.True(Crowding(44) < Crowding(30));
     }
 
     [Fact]

@@ -46,7 +46,7 @@ public class StepPagesTests
                 var first = BookPages.TextOf(document.Pages[i])[0];
                 var next = lines[first[1] - '0'];
                 var foot = document.Pages[i].Height - TestStyles.Plain.Spacing.Bottom;
-                var room = (foot - BookPages.WordsOf(document.Pages[i - 1])[^1].Y - TestStyles.Plain.Spacing.Paragraph) / (TestStyles.Plain.Scale.Leading * 25.4 / 72);
+                var room = (foot - BookPages.WordsOf(document.Pages[i - 1])[^1].Y - TestStyles.Plain.Spacing.Block) / (TestStyles.Plain.Scale.Leading * 25.4 / 72);
                 Assert.True(room < next + 0.5, $"{room:0.0} lines are left, and the next step has {next}.");
             }
         }, iter: 80);
@@ -126,6 +126,31 @@ public class StepPagesTests
             var document = BookPages.LayOut(lines, Width, Step("a", 4, small), Step("b", 4, small), Step("c", 4, small));
             Assert.All(Boxes(document), box => Assert.True(box.Width >= 60, $"On pages of {lines} lines a figure is {box.Width:0} mm wide, where its lettering needs 60 mm."));
         }
+    }
+
+    [Fact]
+    public void A_drawing_of_a_step_that_stands_alone_goes_across_the_page_and_one_that_says_no_more_then_stays_beside_the_text()
+    {
+        var alone = BookPages.LayOut(60, Width, Step("a", 6, 0.6));
+        var shared = BookPages.LayOut(60, Width, Step("a", 6, 0.6), BookPages.Lines(30, "t"));
+        var plain = BookPages.LayOut(60, Width, Step("a", 6, new PlainDrawing(0.6)));
+        Assert.True(Box(alone).Width > Width * 0.6, $"Alone on its page the figure is {Box(alone).Width:0} mm wide.");
+        Assert.All(Lines(alone.Pages[0], "a"), line => Assert.True(line.Y < Box(alone).Y));
+        Assert.All(new[] { shared, plain }, document => Assert.True(Box(document).X > Width * 0.4, $"The figure stands {Box(document).X:0} mm from the left."));
+    }
+
+    [Fact]
+    public void Steps_move_closer_before_a_page_more_is_taken()
+    {
+        static KeepTogetherBlock Part(string word) => new([new HeadingBlock(2, [new TextInline("Step")]), BookPages.Lines(6, word)]);
+        var (apart, close) = (
+            Enumerable.Range(10, 30).First(lines => BookPages.LayOut(lines, Width, Part("a"), BookPages.Lines(1, "t"), Part("b"), BookPages.Lines(1, "u")).Pages.Count == 1) - 2,
+            Enumerable.Range(10, 30).First(lines => BookPages.LayOut(lines, Width, Part("a"), Part("b")).Pages.Count == 1));
+        Assert.True(close <= apart, $"Two steps take a page of {close} lines, where {apart} hold them apart.");
+        var tight = BookPages.LayOut(close, Width, Part("a"), Part("b"));
+        var roomy = BookPages.LayOut(close + 4, Width, Part("a"), Part("b"));
+        static double Gap(PressDocument document) => Lines(document.Pages[0], "b")[0].Y - Lines(document.Pages[0], "a")[^1].Y;
+        Assert.True(Gap(tight) < Gap(roomy), $"{Gap(tight):0.0} mm and {Gap(roomy):0.0} mm");
     }
 
     [Fact]
@@ -209,6 +234,14 @@ public class StepPagesTests
 
     private static List<(double X, double Y, double Width, double Height)> Boxes(PressDocument document) =>
         [.. BookPages.All(document.Structure).Where(element => element.Role == Role.Figure).Select(element => element.Box!.Value)];
+
+    /// <summary>A sheet that shows the same however large it is.</summary>
+    private sealed class PlainDrawing(double heightToWidth) : IDrawing
+    {
+        public bool GainsFromSize => false;
+
+        public DrawnFigure Draw(double maxWidth, double maxHeight, StyleSheet styles) => new SampleDrawing(heightToWidth).Draw(maxWidth, maxHeight, styles);
+    }
 
     /// <summary>A sheet whose lettering has room only from a width on.</summary>
     private sealed class LetteredDrawing(double heightToWidth, double needs) : IDrawing

@@ -131,7 +131,7 @@ internal sealed class CoverPage(BookletContext context, ValueText values, Finish
 
     private string FinishedSize()
     {
-        var (here, there) = (FinishedSizes.Of(context, context.Primary), FinishedSizes.Of(context, context.Secondary));
+        var (here, there) = solid.Outside;
         return context.Phrases.Format(
             here.Count == 2 ? "cover.flat_size" : "cover.size",
             ("primary", Outside(here, context.Primary)),

@@ -98,7 +98,7 @@ internal static class MaterialsPart
         [
             Words.Head(need.Stock.Name),
             Words.Cell(phrases.Join([.. Uses(context, need.Stock)])),
-            new TableCell(Sheet(values, context, need.Stock.Sheet)),
+            new TableCell(values.Sold(need.Stock.Sheet)),
             Words.Cell(Math.Max(need.Sheets, there.Sheets).ToString(CultureInfo.InvariantCulture)),
             new TableCell(Weight(context, values, need.Stock)),
         ]));
@@ -121,18 +121,6 @@ internal static class MaterialsPart
             yield return piece.Piece.Name.ToLowerInvariant();
         if (parts.Exists(part => part.Kind == PartKind.Mat))
             yield return context.Phrases["materials.stocks.mats"];
-    }
-
-    // Sheets are sold in sizes of one system; a size that is whole in inches is said in inches first.
-    private static IReadOnlyList<Inline> Sheet(ValueText values, BookletContext context, Size sheet)
-    {
-        var paper = PaperSize.All.FirstOrDefault(paper => paper.Size == sheet || paper.Size.Turned == sheet);
-        if (paper is not null)
-            return Words.Plain(paper.Name);
-        var eighths = new Ruler(UnitSystem.Imperial, Length.Inch / 8);
-        return eighths.Marks(sheet.Width) && eighths.Marks(sheet.Height)
-            ? values.One(new SizeValue(sheet), eighths)
-            : values.One(new SizeValue(sheet), context.Metric.Kit.Ruler);
     }
 
     private static List<Inline> Weight(BookletContext context, ValueText values, Stock stock)

@@ -19,18 +19,20 @@ internal static class ScoringPart
         var pieces = context.Primary.Kit.Parts.Where(part => part.Kind == PartKind.Piece && (part.Piece.Folds.Count > 0 || part.Piece.Waste.Count > 0)).Select(part => part.Piece).ToList();
         if (pieces.Count == 0)
             return null;
+        // The first piece goes with the words that explain it: a title above an empty page leads nowhere.
+        List<Block> opening =
+        [
+            Words.Heading(1, phrases["scoring.title"], "scoring"),
+            Words.Phrase(phrases, "scoring.lead", ParagraphKind.Lead),
+            Words.Phrase(phrases, "scoring.how"),
+        ];
         return new FlowPart(
-            [
-                Words.Heading(1, phrases["scoring.title"], "scoring"),
-                Words.Phrase(phrases, "scoring.lead", ParagraphKind.Lead),
-                Words.Phrase(phrases, "scoring.how"),
-                .. pieces.SelectMany(piece => Piece(context, values, words, piece)),
-            ],
+            [.. pieces.SelectMany((piece, i) => Piece(context, values, words, piece, i == 0 ? opening : []))],
             FlowsOn: true)
         { Title = phrases["scoring.title"] };
     }
 
-    private static IEnumerable<Block> Piece(BookletContext context, ValueText values, IFigureWords words, Piece piece)
+    private static IEnumerable<Block> Piece(BookletContext context, ValueText values, IFigureWords words, Piece piece, IReadOnlyList<Block> above)
     {
         var phrases = context.Phrases;
         var other = context.Secondary.Kit.Parts.First(part => part.Piece.Id == piece.Id).Piece;
@@ -58,11 +60,11 @@ internal static class ScoringPart
         };
         var figure = new FigureBlock(drawing, AlternativeText.Of(drawing), []);
         if (!schedule.IsByPoints)
-            return [new KeepTogetherBlock([Words.Subheading(2, piece.Name), new BesideBlock(text, figure) { FigureFirst = true }])];
+            return [new KeepTogetherBlock([.. above, Words.Subheading(2, piece.Name), new BesideBlock(text, figure) { FigureFirst = true }])];
 
         // The letters in the words are found in the drawing and in the table: all of it is seen at once where a page holds
         // it, and the words and the drawing in any case.
-        var how = new KeepTogetherBlock([Words.Subheading(2, piece.Name), Words.Phrase(phrases, "scoring.by_points.how"), figure, text[0]]);
+        var how = new KeepTogetherBlock([.. above, Words.Subheading(2, piece.Name), Words.Phrase(phrases, "scoring.by_points.how"), figure, text[0]]);
         var points = PointTable(phrases, values, schedule, alike ? ScoreSchedule.For(other) : null, here);
         var blocks = new List<Block> { new KeepTogetherBlock([how, points]) { HasLargeFigures = true } };
         if (!alike)

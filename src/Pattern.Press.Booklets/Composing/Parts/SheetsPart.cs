@@ -65,8 +65,11 @@ internal sealed class SheetsPart
         {
             var isPair = i + 1 < drawn.Count;
             Block row = isPair ? new FigureRowBlock([drawn[i], drawn[i + 1]]) : drawn[i] with { Width = FigureWidth.Small };
-            List<Block> below = [.. lists[i], .. isPair ? lists[i + 1] : []];
-            rows.Add(below.Count > 0 ? new KeepTogetherBlock([row, .. below]) : row);
+            List<Block> below = [.. lists[i].Select(InColumns), .. isPair ? lists[i + 1].Select(InColumns) : []];
+            if (!isPair && lists[i].Count > 0)
+                rows.Add(new KeepTogetherBlock([new BesideBlock(lists[i], drawn[i])]));
+            else
+                rows.Add(below.Count > 0 ? new KeepTogetherBlock([row, .. below]) : row);
         }
 
         // The first drawings stand with the words that explain them.
@@ -135,11 +138,14 @@ internal sealed class SheetsPart
         var alternative = _phrases.Format(
             "sheets.alternative",
             ("stock", need.Stock.Name),
-            ("size", _values.Size(need.Plan.Sheet, Ruler)),
-            ("pieces", _phrases.Join([.. sheet.Rectangles.GroupBy(r => r.Wanted.Name, StringComparer.Ordinal).Select(group => $"{group.Count().ToString(CultureInfo.InvariantCulture)} × {group.Key}")])),
+            ("size", _values.SoldAs(need.Stock.Sheet)),
+            ("pieces", string.Join(_phrases["list.semicolon"] + " ", sheet.Rectangles.GroupBy(r => r.Wanted.Name, StringComparer.Ordinal).Select(Counted))),
             ("cuts", sheet.Operations.Count.ToString(CultureInfo.InvariantCulture)));
         return new FigureBlock(drawing, alternative, caption) { Destination = name };
     }
+
+    private string Counted(IGrouping<string, PlacedRectangle> alike) =>
+        _phrases.Format("alternative.times", ("count", alike.Count().ToString(CultureInfo.InvariantCulture)), ("what", alike.Key));
 
     // On the ruler, and never more than there is.
     private static SizeValue Down(Size size, Ruler ruler) => new(new Size(ruler.Round(size.Width, Rounding.Down), ruler.Round(size.Height, Rounding.Down)));
@@ -150,8 +156,10 @@ internal sealed class SheetsPart
             return [];
         IReadOnlyList<Inline> figure = [new LinkInline([new ReferenceInline(name, ReferenceKind.Name)], name, IsAddress: false)];
         var items = Cuts(sheet, other).Select(cut => (IReadOnlyList<Block>)[new ParagraphBlock(cut.Words)]);
-        return [new ParagraphBlock(_phrases.Inlines("sheets.list", ("figure", figure))), Words.InColumns(ListColumns, [new ListBlock(ListKind.Numbered, 1, [.. items])])];
+        return [new ParagraphBlock(_phrases.Inlines("sheets.list", ("figure", figure))), new ListBlock(ListKind.Numbered, 1, [.. items])];
     }
+
+    private static Block InColumns(Block block) => block is ListBlock list ? Words.InColumns(ListColumns, [list]) : block;
 
     private IReadOnlyList<Inline> Numbered((int Number, IReadOnlyList<Inline> Words) cut) =>
         _phrases.Inlines("sheets.cut", ("number", Words.Plain(cut.Number.ToString(CultureInfo.InvariantCulture))), ("cut", cut.Words));

@@ -27,6 +27,11 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
     // Of a page.
     private const double GenerousMostOfPage = 0.38;
 
+    private const double AloneMostOfPage = 0.42;
+
+    // How much wider a figure has to become to be worth a place of its own below the text.
+    private const double WorthMoving = 1.15;
+
     // How much more of a figure's lettering a larger one has to show.
     private const double WorthSeeing = 0.1;
 
@@ -42,6 +47,7 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
     private const int RowBelow = 4;
     private const int LargeBelow = 5;
     private const int Below = 6;
+    private const int AloneBelow = 7;
 
     /// <summary>A way of placing text and figures; whether it can be done.</summary>
     private delegate bool Arrangement(Column column, StripList strips);
@@ -62,7 +68,7 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
     private static Arrangement[] Ways(BesideBlock block)
     {
         var row = block.Figure as FigureRowBlock;
-        var ways = new Arrangement[7];
+        var ways = new Arrangement[8];
         ways[Beside] = (column, strips) => TryBeside(block, column, TextShare, strips);
         ways[WideText] = (column, strips) => TryBeside(block, column, WideTextShare, strips);
         ways[NarrowText] = (column, strips) => TryBeside(block, column, NarrowTextShare, strips);
@@ -70,12 +76,15 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         ways[RowBelow] = (column, strips) => row is not null && TryAbove(block.Text, row, column, strips);
         ways[LargeBelow] = (column, strips) => LayOutAbove(block, column with { MostFigureHeight = column.Session.TextHeight * GenerousMostOfPage }, strips);
         ways[Below] = (column, strips) => LayOutAbove(block, column, strips);
+        ways[AloneBelow] = (column, strips) => TryAlone(block, column, strips);
         return ways;
     }
 
     private static Trial Best(Arrangement[] ways, bool isRow, Column column)
     {
-        if (column.FigureScale == FigureScale.Generous && Generous(ways, isRow, column) is { } generous)
+        if (column.FigureScale == FigureScale.Alone && Try(ways, AloneBelow, column) is { IsCrowded: false } alone)
+            return alone;
+        if (column.FigureScale is FigureScale.Generous or FigureScale.Alone && Generous(ways, isRow, column) is { } generous)
             return generous;
         if (!isRow && column.FigureScale != FigureScale.Tight)
             return FirstLegible([Beside, Below], ways, column);
@@ -108,6 +117,17 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         if (block.FigureFirst)
             column.LayOut(block.Text, strips);
         return true;
+    }
+
+    /// <summary>Sets a drawing across the page, if that makes it larger than it would be beside the text.</summary>
+    private static bool TryAlone(BesideBlock block, Column column, StripList strips)
+    {
+        if (block.Figure is not FigureBlock { Drawing.GainsFromSize: true } figure)
+            return false;
+        var page = column.Session.TextHeight;
+        var beside = column.Session.Drawings.Of(figure.Drawing, (column.Width - column.Session.Styles.Spacing.Gutter) * (1 - NarrowTextShare), page);
+        var below = column.Session.Drawings.Of(figure.Drawing, column.Width, page * AloneMostOfPage);
+        return below.Width > beside.Width * WorthMoving && LayOutAbove(block, column with { MostFigureHeight = page * AloneMostOfPage }, strips);
     }
 
     private static bool TryAbove(IReadOnlyList<Block> text, FigureRowBlock row, Column column, StripList strips)
@@ -173,18 +193,28 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
 
     private static bool TryBeside(BesideBlock block, Column column, double textWidth, double figureWidth, StripList strips)
     {
-        var trial = new StructureElement(Role.Div);
+        var (words, shown) = (new StructureElement(Role.Div), new StructureElement(Role.Div));
         var problems = column.Session.ProblemCount;
-        var figure = new StripList();
-        var figureColumn = column.Inset(column.Width - figureWidth, 0) with { Parent = trial, Frame = null, MayJustify = false };
         var text = new StripList();
-        var textColumn = column.Inset(0, column.Width - textWidth) with { Parent = trial, Frame = null };
+        var textColumn = column.Inset(0, column.Width - textWidth) with { Parent = words, Frame = null };
         textColumn.LayOut(block.Text, text);
         var (_, textHeight) = Stacking.Stack(text.Strips);
         var figures = FiguresOf(block);
+        var figureColumn = column.Inset(column.Width - figureWidth, 0) with { Parent = shown, Frame = null, MayJustify = false };
         if (column.FigureScale == FigureScale.Tight)
             figureColumn = figureColumn with { MostFigureHeight = Math.Max(FigureHeights.Lowest, (textHeight / figures.Count) - CaptionRoom) };
-        figureColumn.LayOut(figures.Select(one => one is FigureBlock ? FigureRowElement.Widest(one) : one), figure);
+        var (figure, figureHeight) = Figures(figureColumn);
+        if (figureColumn.MostFigureHeight is { } most && most > FigureHeights.Lowest && figureHeight > textHeight + WorthIt)
+        {
+            // Captions of narrow figures take more lines than was thought.
+            shown = new StructureElement(Role.Div);
+            (figure, figureHeight) = Figures(figureColumn with
+            {
+                Parent = shown,
+                MostFigureHeight = Math.Max(FigureHeights.Lowest, most - ((figureHeight - textHeight) / figures.Count)),
+            });
+        }
+
         if (figure.Count == 0 || text.Count == 0)
             return false;
 
@@ -192,14 +222,13 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         if (column.Session.ProblemCount > problems)
             return false;
 
-        var (_, figureHeight) = Stacking.Stack(figure.Strips);
         var drawn = figure[0].Height;
         var isFlat = block.Figure is FigureBlock or ImageBlock && drawn < figureWidth * FlattestFigure;
         var isLong = textHeight > figureHeight * LongestText && textHeight - figureHeight > MostEmptySpace;
         if (isFlat || isLong || Math.Max(textHeight, figureHeight) > column.Session.TextHeight)
             return false;
 
-        foreach (var element in trial.Children)
+        foreach (var element in words.Children.Concat(shown.Children))
             column.Parent.Add(element);
         var group = new GroupStrip("Text with a figure beside it") { Source = column.Source, Frame = column.Frame };
         group.AddColumn(text.Strips);
@@ -210,6 +239,13 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         strips.Add(group);
         strips.Space(column.Session.Styles.Spacing.Block);
         return true;
+
+        (StripList Strips, double Height) Figures(Column place)
+        {
+            var set = new StripList();
+            place.LayOut(figures.Select(one => one is FigureBlock ? FigureRowElement.Widest(one) : one), set);
+            return (set, Stacking.Stack(set.Strips).Height);
+        }
     }
 
     /// <summary>How a way came out.</summary>

@@ -12,7 +12,7 @@ internal static class FigureHeights
     private static readonly double[] Usual = [0.25, 0.35, 0.45, 0.6];
 
     // In millimetres.
-    private static readonly double[] Tight = [Lowest, 56];
+    private static readonly double[] Tight = [Lowest, 50, 56];
 
     /// <summary>The least of the usual heights at which none of the figures is crowded; of low ones first where room is scarce.</summary>
     /// <param name="figures">The figures.</param>
@@ -22,13 +22,17 @@ internal static class FigureHeights
     {
         var page = column.Session.TextHeight;
         var usual = Usual.Select(part => Math.Max(Lowest, part * page));
+        var best = (Height: Math.Max(Lowest, Usual[0] * page), Crowding: double.PositiveInfinity);
         foreach (var height in column.FigureScale == FigureScale.Tight ? Tight.Concat(usual) : usual)
         {
-            if (!figures.Any(figure => figure is FigureBlock drawing && column.Session.Drawings.Of(drawing.Drawing, width, height).IsCrowded))
+            var drawn = figures.OfType<FigureBlock>().Select(figure => column.Session.Drawings.Of(figure.Drawing, width, height)).ToList();
+            if (!drawn.Exists(figure => figure.IsCrowded))
                 return height;
+            if (height >= Usual[0] * page && drawn.Max(figure => figure.Crowding) is var crowding && crowding < best.Crowding)
+                best = (height, crowding);
         }
 
-        // Nothing helps, so the figure's words have to do.
-        return Math.Max(Lowest, Usual[0] * page);
+        // Nothing helps altogether, so the figure's words have to do.
+        return best.Height;
     }
 }

@@ -40,7 +40,7 @@ internal sealed class FigureRowElement : BlockElement<FigureRowBlock>
     {
         var trial = new StructureElement(Role.Div);
         var problems = column.Session.ProblemCount;
-        var height = column.FigureScale == FigureScale.Generous
+        var height = column.FigureScale is FigureScale.Generous or FigureScale.Alone
             ? column.Session.TextHeight * GenerousMostOfPage
             : FigureHeights.For(block.Figures, width, column);
         var group = new GroupStrip("A row of figures") { Source = column.Source, Frame = column.Frame };

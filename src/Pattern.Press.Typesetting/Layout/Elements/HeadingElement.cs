@@ -12,13 +12,16 @@ internal sealed class HeadingElement : BlockElement<HeadingBlock>
     private static readonly double[] Above = [2.6, 2.0, 1.3, 1.0];
     private static readonly double[] Below = [0.7, 0.35, 0.2, 0];
 
+    // Of the room above, where groups stand close so that a page holds one more.
+    private const double TightAbove = 0.65;
+
     protected override void LayOut(HeadingBlock block, Column column, StripList strips)
     {
         var session = column.Session;
         var level = Math.Clamp(block.Level, 1, Above.Length);
         var line = session.Looks.Body.Leading;
         var element = column.Parent.Add(session.Outline.Of(block).Role);
-        strips.Space(Above[level - 1] * line);
+        strips.Space(Above[level - 1] * line * (column.FigureScale == FigureScale.Tight ? TightAbove : 1));
         if (block.Overline.Length > 0)
             strips.Add(Overline(block.Overline, element, column));
         column.SetText(block.Content, session.Looks.OfHeading(level), element, strips, isHeading: true);

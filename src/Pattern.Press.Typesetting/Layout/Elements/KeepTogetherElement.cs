@@ -17,10 +17,13 @@ internal sealed class KeepTogetherElement : BlockElement<KeepTogetherBlock>
 
     protected override void LayOut(KeepTogetherBlock block, Column column, StripList strips)
     {
+        strips.Space(column.Session.Styles.Spacing.Block);
         var first = strips.Count;
         var inside = block.HasLargeFigures ? WithLargeFigures(block, column, strips) : column;
-        inside.LayOut(block.Content, strips);
-        if (inside.FigureScale != FigureScale.Divided)
+        var isDivided = inside.FigureScale == FigureScale.Divided;
+        // Groups in a group that is divided stay whole.
+        (isDivided ? inside with { FigureScale = FigureScale.Usual } : inside).LayOut(block.Content, strips);
+        if (!isDivided)
             strips.KeepTogether(first, column.Session.TextHeight);
         // What is kept together is complete: its last words do not introduce what follows it.
         strips.EndParagraph(null);

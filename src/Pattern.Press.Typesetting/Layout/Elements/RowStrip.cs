@@ -9,7 +9,7 @@ namespace Pattern.Press.Typesetting.Layout.Elements;
 /// <param name="Width">The room for its text.</param>
 /// <param name="Share">Where lines stand in that room: 0 at the left, 1 at the right.</param>
 /// <param name="Lines">The lines.</param>
-/// <param name="Words">The first words in it.</param>
+/// <param name="Words">The longest run of words in it.</param>
 internal sealed record RowCell(double X, double Width, double Share, BrokenLines Lines, string Words);
 
 /// <summary>A row of a table, with the line below it.</summary>

@@ -99,7 +99,7 @@ internal sealed class TableElement : BlockElement<TableBlock>
             {
                 X = _column.X,
                 Frame = _column.Frame,
-                Source = _column.Source,
+                Source = row.Source ?? _column.Source,
                 Keep = _block.Rows.Count > 0 ? Keep.Always : Keep.Free,
                 Ground = _colours.Tint,
                 LineBelow = last ? new Stroke(_colours.Head, HeadLine) : null,
@@ -127,7 +127,7 @@ internal sealed class TableElement : BlockElement<TableBlock>
             {
                 X = _column.X,
                 Frame = _column.Frame,
-                Source = _column.Source,
+                Source = row.Source ?? _column.Source,
                 Keep = firm ? Keep.Firm : Keep.Free,
                 Repeated = heads,
                 LineAbove = index == 0 && heads.Count == 0 ? new Stroke(_colours.Head, HeadLine) : null,
@@ -162,7 +162,7 @@ internal sealed class TableElement : BlockElement<TableBlock>
                 var span = SpanOf(cell, at);
                 if (span == 0)
                 {
-                    _column.Session.Report(_column.Source, $"A row of the table has more cells than the table’s {_block.Columns.Count} columns. Take cells away, or add a column.");
+                    _column.Session.Report(row.Source ?? _column.Source, $"A row of the table has more cells than the table’s {_block.Columns.Count} columns. Take cells away, or add a column.");
                     break;
                 }
 
@@ -175,14 +175,14 @@ internal sealed class TableElement : BlockElement<TableBlock>
                     tag.Scope = head ? HeaderScope.Column : HeaderScope.Row;
                 if (!paragraph.IsEmpty)
                     paragraph.AttachTo(tag);
-                _column.Check(paragraph, width);
+                (row.Source is null ? _column : _column with { Source = row.Source }).Check(paragraph, width);
                 var share = _block.Columns[at] switch
                 {
                     ColumnAlignment.Right => 1.0,
                     ColumnAlignment.Centre => 0.5,
                     _ => 0.0,
                 };
-                cells.Add(new RowCell(left, width, share, paragraph.Break(width, justified: false), cell.Content is [TextInline words, ..] ? words.Text : ""));
+                cells.Add(new RowCell(left, width, share, paragraph.Break(width, justified: false), cell.Content.OfType<TextInline>().MaxBy(words => words.Text.Length)?.Text ?? ""));
                 at += span;
             }
 
@@ -220,7 +220,7 @@ internal sealed class TableElement : BlockElement<TableBlock>
                     (false, true) => _looks.Numbers,
                     _ => _looks.Table,
                 };
-                var paragraph = _column.Session.Paragraph(cell.Content, look, _column.Source);
+                var paragraph = _column.Session.Paragraph(cell.Content, look, row.Source ?? _column.Source);
                 _paragraphs[cell] = paragraph;
                 if (!paragraph.IsEmpty)
                 {
