@@ -192,6 +192,31 @@ public sealed class FinishedDrawingTests
 
     [Theory]
     [MemberData(nameof(CatalogueKits.Ids), MemberType = typeof(CatalogueKits))]
+    public void Nothing_hangs_below_the_ground_when_it_is_opened(string structure)
+    {
+        var (kit, item) = CatalogueKits.Of(structure);
+        var scene = new Scene();
+        new FinishedThing(kit, item).AddOpen(scene, default, 0.5);
+        Assert.InRange(scene.Faces.SelectMany(face => face.Corners).Min(corner => corner.Z), -1.5, 1.5);
+    }
+
+    [Fact]
+    public void A_card_lies_between_the_flaps_of_its_envelope_and_comes_out_at_the_top()
+    {
+        var (kit, item) = CatalogueKits.Of("envelope");
+        var (closed, open) = (new Scene(), new Scene());
+        var thing = new FinishedThing(kit, item);
+        thing.AddClosed(closed, default);
+        thing.AddOpen(open, default, 0.5);
+        Assert.DoesNotContain(closed.Faces, face => face.Front == Surface.Item);
+        var card = open.Faces.Where(face => face.Front == Surface.Item).SelectMany(face => face.Corners).ToList();
+        var paper = closed.Faces.SelectMany(face => face.Corners).ToList();
+        Assert.InRange(card.Max(corner => corner.Z), paper.Min(corner => corner.Z), paper.Max(corner => corner.Z) + FinishedThing.Hair);
+        Assert.True(card.Max(corner => corner.Y) > paper.Max(corner => corner.Y) + 5);
+    }
+
+    [Theory]
+    [MemberData(nameof(CatalogueKits.Ids), MemberType = typeof(CatalogueKits))]
     public void Mats_lie_over_the_tabs_that_are_glued_below_them(string structure)
     {
         var (kit, _) = CatalogueKits.Of(structure);
