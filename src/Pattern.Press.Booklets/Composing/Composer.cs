@@ -86,6 +86,7 @@ internal sealed class Composer
     private Book Book(PaperSize paper, IReadOnlyList<BookPart> parts, Problems problems)
     {
         var source = _context.Source;
+        var written = Whereabouts.In(source);
 
         // Figures that links lead to may stand in a step that could not be read.
         return new Book
@@ -97,7 +98,7 @@ internal sealed class Composer
             Date = source.Date,
             RunningTitle = source.Title,
             Paper = (paper.Size.Width.Millimetres, paper.Size.Height.Millimetres),
-            Parts = Numbering.Apply(parts, _context.Phrases, source.Steps, source.UnreadSteps.Count > 0 ? new Problems() : problems, link => Whereabouts.In(source).Find(link)),
+            Parts = Numbering.Apply(parts, _context.Phrases, source.Steps, source.UnreadSteps.Count > 0 ? new Problems() : problems, link => written.Find(link)),
         };
     }
 }

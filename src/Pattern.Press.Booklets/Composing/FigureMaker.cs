@@ -31,7 +31,7 @@ internal sealed class FigureMaker(BookletContext context, ValueText values, IFig
             return Insert(figure, problems);
         if (part is null)
         {
-            UnknownPiece.IsKnown(figure.Subject, figure.Place, [.. context.Primary.Kit.Parts.Select(one => one.Piece.Id)], problems);
+            UnknownPiece.Refuse(figure.Subject, figure.Place, [.. context.Primary.Kit.Parts.Select(one => one.Piece.Id)], problems);
             return null;
         }
 

@@ -151,7 +151,8 @@ internal sealed class FinishedFigure
 
     private (string Width, string Depth, string Height) Sizes(FoldedFacts facts)
     {
-        var there = Other(facts.Piece) is { } other ? new FoldedDrawing(other, facts.Opening, facts.UpsideDown, part: _other.Assembly.Find(other.Id)).Facts : null;
+        (double Width, double Depth, double Height)? there =
+            Other(facts.Piece) is { } other ? FoldedDrawing.SizeOf(other, facts.Opening, facts.UpsideDown, _other.Assembly.Find(other.Id)) : null;
         return (Measured(facts.Width, there?.Width), Measured(facts.Depth, there?.Depth), Measured(facts.Height, there?.Height));
     }
 

@@ -10,6 +10,8 @@ namespace Pattern.Press.Booklets.Composing;
 /// </summary>
 internal sealed class MakersWords(BookletSource source, IBindings bindings, MarkdownOptions options, Problems problems)
 {
+    private readonly Whereabouts _written = Whereabouts.In(source);
+
     /// <summary>A text of one paragraph from the front matter of any file.</summary>
     public IReadOnlyList<Inline> Inlines(string text) => Inlines(text, file: null);
 
@@ -25,7 +27,7 @@ internal sealed class MakersWords(BookletSource source, IBindings bindings, Mark
             return inlines;
 
         // YAML folds lines, so where a text starts is looked up once something in it is wrong.
-        place = Whereabouts.In(source).Find(text, file) ?? place;
+        place = _written.Find(text, file) ?? place;
         problems.AddRange(found.All.Select(problem => problem with { File = place.File, Line = place.Line, Column = 0 }));
         return inlines;
     }

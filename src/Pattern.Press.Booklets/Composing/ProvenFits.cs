@@ -73,11 +73,11 @@ internal static class ProvenFits
             FoldingProofKind.RoomBetweenItems => $"Place them {lacks} farther apart (repeat, in the structure’s file), and make the {piece} larger by as much for each after the first.",
             FoldingProofKind.RoomAboveItem => $"Make the {piece} {lacks} higher, {leaveOut}",
             FoldingProofKind.ItemPassesOpening when proof.WouldOpen.Count > 0 =>
-                $"If the {Listed(proof.WouldOpen)} {(proof.WouldOpen.Count == 1 ? "is" : "are")} folded open to put it in, say so in the structure’s file, under “assembly”: {{{proof.Piece}: {{opens: [{string.Join(", ", Opening(proof, context))}]}}}}. If not, make the opening {twice} wider.",
+                IfOpen("folded open to put it in"),
             FoldingProofKind.ItemPassesOpening => $"Make the opening {twice} wider, {leaveOut}",
             FoldingProofKind.RoomAroundPutIn => $"Make the {piece} {twice} longer and wider inside, or the {other} as much smaller, {leaveOut}",
             FoldingProofKind.PutInPassesOpening when proof.WouldOpen.Count > 0 =>
-                $"If the {Listed(proof.WouldOpen)} {(proof.WouldOpen.Count == 1 ? "is" : "are")} open when the {other} goes in, say so in the structure’s file, under “assembly”: {{{proof.Piece}: {{opens: [{string.Join(", ", Opening(proof, context))}]}}}}. If not, make the opening {twice} wider.",
+                IfOpen($"open when the {other} goes in"),
             FoldingProofKind.PutInPassesOpening => $"Make the opening {twice} wider, {leaveOut}",
             FoldingProofKind.GlueHasRoom => $"Make the {(proof.Panels is [var tab, ..] ? tab : "tab")} {lacks} wider, or use glue that holds on a narrow tab.",
             FoldingProofKind.SeamsLieFlat when double.IsInfinity(proof.Found) => $"In the structure’s file, fold the {piece} so that its glue comes to lie on something, or take the glue away.",
@@ -93,6 +93,9 @@ internal static class ProvenFits
                 $"Panels around a point must meet again: at the fold between “{one}” and “{two}” they have to come {exactly} nearer to each other, by edges that are equally long on both or by the angles of the folds around the point.",
             _ => "Leave sizes out, so that they follow from the item, or change one at a time until it folds.",
         };
+
+        string IfOpen(string how) =>
+            $"If the {Listed(proof.WouldOpen)} {(proof.WouldOpen.Count == 1 ? "is" : "are")} {how}, say so in the structure’s file, under “assembly”: {{{proof.Piece}: {{opens: [{string.Join(", ", Opening(proof, context))}]}}}}. If not, make the opening {twice} wider.";
 
         string Name(string? id) => (context.Primary.Kit.Parts.FirstOrDefault(part => part.Piece.Id == id)?.Piece.Name ?? id ?? "").ToLowerInvariant();
     }

@@ -10,7 +10,11 @@ internal static class UnknownPiece
     {
         if (known.Contains(piece))
             return true;
-        problems.Error(place, $"There is no piece “{piece}” in this booklet.", Spelling.Advice(piece, known));
+        Refuse(piece, place, known, problems);
         return false;
     }
+
+    /// <summary>Notes that a piece is not one of the booklet's, with the nearest name.</summary>
+    public static void Refuse(string piece, Place place, IReadOnlyCollection<string> known, Problems problems) =>
+        problems.Error(place, $"There is no piece “{piece}” in this booklet.", Spelling.Advice(piece, known));
 }

@@ -81,11 +81,11 @@ internal sealed class WordsAlone : IBindings
         if (Prints(BookletPart.Steps))
             blocks.AddRange(_source.Steps.SelectMany(step => Step(step, makers, problems)));
 
-        var written = new Lazy<Whereabouts>(() => Whereabouts.In(_source));
+        var written = Whereabouts.In(_source);
 
         // With a step or the introduction missing, a figure that a link leads to may stand there.
         if (_source.UnreadSteps.Count == 0)
-            Numbering.Apply([new FlowPart(blocks)], _phrases, _source.Steps, problems, link => written.Value.Find(link));
+            Numbering.Apply([new FlowPart(blocks)], _phrases, _source.Steps, problems, link => written.Find(link));
     }
 
     private IEnumerable<string> FrontMatterWords(Func<BookletPart, bool> prints)

@@ -36,12 +36,14 @@ public static partial class BookletReader
             TextFile.Read(path, FileName, problems) is not { } text)
             return null;
         var (front, body) = FrontMatter.Split(text, FileName, "title: A box for a tea tin", problems);
-        return front is null
-            ? Read(folder, YamlSource.Empty(FileName, new Problems()), body, new Problems(), areStepsNeeded: false, problems)
-            : Read(folder, front, body, problems, areStepsNeeded: true, problems);
+        if (front is not null)
+            return Read(folder, front, body, problems, areStepsNeeded: true, problems);
+
+        // Of front matter that cannot be read one thing is told, and not that every key is missing.
+        var untold = new Problems();
+        return Read(folder, YamlSource.Read("", FileName, untold)!, body, untold, areStepsNeeded: false, problems);
     }
 
-    // Of front matter that cannot be read one thing is told, and not that every key is missing.
     private static BookletSource Read(string folder, YamlMap keys, MarkdownText body, Problems problems, bool areStepsNeeded, Problems inSteps)
     {
         var name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));

@@ -9,23 +9,16 @@ namespace Pattern.Press.Booklets.Content;
 /// </summary>
 internal sealed class Whereabouts
 {
-    private readonly List<(string File, string Text, List<int> Lines)> _files = [];
+    // Only read once something is wrong.
+    private readonly Lazy<IReadOnlyList<(string File, string Text, List<int> Lines)>> _files;
 
-    private Whereabouts()
-    {
-    }
+    private Whereabouts(BookletSource source) => _files = new(() => Read(source));
 
-    /// <summary>Reads what the maker of a booklet wrote: its front matter first, its steps, a structure file of its own.</summary>
+    /// <summary>In what the maker of a booklet wrote: its front matter first, its steps, a structure file of its own.</summary>
     public static Whereabouts In(BookletSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        var found = new Whereabouts();
-        found.Read(source.Folder, BookletReader.FileName);
-        foreach (var step in source.Steps)
-            found.Read(source.Folder, step.File);
-        if (source.Structure.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase))
-            found.Read(source.Folder, source.Structure);
-        return found;
+        return new Whereabouts(source);
     }
 
     /// <summary>Where words are written, in one file if it is named; null where they are not.</summary>
@@ -53,7 +46,7 @@ internal sealed class Whereabouts
         const int ShortestTold = 3;
         if (wording.Length < ShortestTold)
             return null;
-        foreach (var (name, text, lines) in _files.Where(one => file is null || one.File == file))
+        foreach (var (name, text, lines) in _files.Value.Where(one => file is null || one.File == file))
         {
             var at = text.IndexOf(wording, StringComparison.Ordinal);
             if (at < 0)
@@ -65,13 +58,24 @@ internal sealed class Whereabouts
         return null;
     }
 
-    private void Read(string folder, string file)
+    private static List<(string File, string Text, List<int> Lines)> Read(BookletSource source)
     {
-        var (kind, path) = FolderPaths.Follow(folder, file.StartsWith("./", StringComparison.Ordinal) ? file[2..] : file);
-        if (kind != PathKind.Inside || TextFile.Read(path, file, new Problems()) is not { } written)
-            return;
-        var (text, lines) = Plain(written);
-        _files.Add((file, text, lines));
+        var files = new List<(string File, string Text, List<int> Lines)>();
+        Add(BookletReader.FileName);
+        foreach (var step in source.Steps)
+            Add(step.File);
+        if (source.Structure.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase))
+            Add(source.Structure);
+        return files;
+
+        void Add(string file)
+        {
+            var (kind, path) = FolderPaths.Follow(source.Folder, file.StartsWith("./", StringComparison.Ordinal) ? file[2..] : file);
+            if (kind != PathKind.Inside || TextFile.Read(path, file, new Problems()) is not { } written)
+                return;
+            var (text, lines) = Plain(written);
+            files.Add((file, text, lines));
+        }
     }
 
     // Marks that are typed one way and printed another become one; any run of white space is one space.

@@ -58,11 +58,6 @@ public static class YamlSource
         }
     }
 
-    /// <summary>A mapping without a key, for a file whose own cannot be read.</summary>
-    /// <param name="file">The file's name, for problems.</param>
-    /// <param name="problems">Where problems go.</param>
-    public static YamlMap Empty(string file, Problems problems) => new(new YamlMappingNode(), file, 0, new Place(file, 1), problems);
-
     private static string Plain(YamlException broken)
     {
         var message = (broken.InnerException ?? broken).Message;

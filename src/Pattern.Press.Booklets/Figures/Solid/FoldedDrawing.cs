@@ -41,19 +41,27 @@ public sealed class FoldedDrawing : IDrawing
         }
 
         _drawing = new SolidDrawing(scene, View);
-        Facts = new FoldedFacts(
-            piece, opening, upsideDown,
-            corners.Max(c => c.X) - corners.Min(c => c.X),
-            corners.Max(c => c.Y) - corners.Min(c => c.Y),
-            corners.Max(c => c.Z) - corners.Min(c => c.Z),
-            pose.Angles,
-            mats ?? []);
+        var (width, depth, height) = Extent(corners);
+        Facts = new FoldedFacts(piece, opening, upsideDown, width, depth, height, pose.Angles, mats ?? []);
 
-        Pose At(double folded) =>
-            folded >= 1 && part is not null && StandsUp(part) ? AssembledThing.Stood(FinishedThing.Standing(piece, folded), part)
-            : upsideDown ? FinishedThing.UpsideDown(piece, folded, part?.Opens)
-            : FinishedThing.Standing(piece, folded, part?.Opens);
+        Pose At(double folded) => Folded(piece, folded, upsideDown, part);
     }
+
+    /// <summary>How large a folded piece is along the sheet's x and y and in height, in millimetres, without drawing it.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="opening">How far it is folded: 0 flat, 1 finished.</param>
+    /// <param name="upsideDown">Whether its facing side looks down.</param>
+    /// <param name="part">Its part in the assembly.</param>
+    public static (double Width, double Depth, double Height) SizeOf(Piece piece, double opening, bool upsideDown, AssembledPart? part) =>
+        Extent([.. Folded(piece, opening, upsideDown, part).Panels.SelectMany(panel => panel.Corners)]);
+
+    private static Pose Folded(Piece piece, double folded, bool upsideDown, AssembledPart? part) =>
+        folded >= 1 && part is not null && StandsUp(part) ? AssembledThing.Stood(FinishedThing.Standing(piece, folded), part)
+        : upsideDown ? FinishedThing.UpsideDown(piece, folded, part?.Opens)
+        : FinishedThing.Standing(piece, folded, part?.Opens);
+
+    private static (double Width, double Depth, double Height) Extent(Vector3d[] corners) =>
+        (corners.Max(c => c.X) - corners.Min(c => c.X), corners.Max(c => c.Y) - corners.Min(c => c.Y), corners.Max(c => c.Z) - corners.Min(c => c.Z));
 
     /// <summary>Whether a part stands on something else than what lies on the table while it is folded.</summary>
     public static bool StandsUp(AssembledPart? part) => part?.Stands is Stance.OnEdge or Stance.OnPanel;

@@ -14,17 +14,25 @@ internal static class GlueInSight
     private const double Touching = 0.2;
 
     /// <summary>The part of areas that is seen, as it appears: 1 seen straight on and nothing before it, 0 hidden.</summary>
-    public static double Share(Pose pose, IReadOnlyList<GlueArea> areas, Axonometry view)
-    {
-        var all = areas.Sum(area => area.Outline.Area);
-        return all > 0 ? areas.Sum(area => area.Outline.Area * Share(pose, area, view)) / all : 0;
-    }
+    public static double Share(Pose pose, IReadOnlyList<GlueArea> areas, Axonometry view) => OfAll(areas, area => Share(pose, area, view));
 
     /// <summary>The same of one area.</summary>
-    public static double Share(Pose pose, GlueArea area, Axonometry view) => Math.Max(0, Towards(pose, area, view) * Open(pose, area, view));
+    public static double Share(Pose pose, GlueArea area, Axonometry view) => Appearing(pose, area, view, Towards(pose, area, view));
 
-    /// <summary>The part of an area that would be seen if the panel that carries it were glass; 0 where its glue faces the viewer.</summary>
-    public static double ShareOfBack(Pose pose, GlueArea area, Axonometry view) => Math.Max(0, -Towards(pose, area, view) * Open(pose, area, view));
+    /// <summary>The part of areas that would be seen if the panels that carry them were glass; 0 where their glue faces the viewer.</summary>
+    public static double ShareOfBack(Pose pose, IReadOnlyList<GlueArea> areas, Axonometry view) => OfAll(areas, area => ShareOfBack(pose, area, view));
+
+    /// <summary>The same of one area.</summary>
+    public static double ShareOfBack(Pose pose, GlueArea area, Axonometry view) => Appearing(pose, area, view, -Towards(pose, area, view));
+
+    private static double OfAll(IReadOnlyList<GlueArea> areas, Func<GlueArea, double> share)
+    {
+        var all = areas.Sum(area => area.Outline.Area);
+        return all > 0 ? areas.Sum(area => area.Outline.Area * share(area)) / all : 0;
+    }
+
+    // What is turned away is not looked for.
+    private static double Appearing(Pose pose, GlueArea area, Axonometry view, double towards) => towards > 0 ? towards * Open(pose, area, view) : 0;
 
     private static double Towards(Pose pose, GlueArea area, Axonometry view) =>
         (pose.Panel(area.Panel).Facing * (area.Side == SheetSide.Facing ? 1 : -1)).Dot(view.Viewer);

@@ -85,7 +85,7 @@ public sealed class GluingDrawing : IDrawing
 
             // What is seen of the other side of the card, where the glue is marked in broken lines, is worth half.
             double Worth(Axonometry view) =>
-                GlueInSight.Share(pose, areas, view) is var share and > Noticed ? share + (0.5 * areas.Sum(area => area.Outline.Area * GlueInSight.ShareOfBack(pose, area, view)) / areas.Sum(area => area.Outline.Area)) : 0;
+                GlueInSight.Share(pose, areas, view) is var share and > Noticed ? share + (0.5 * GlueInSight.ShareOfBack(pose, areas, view)) : 0;
         }
     }
 

@@ -64,7 +64,7 @@ internal sealed class SceneView
         }
 
         // The finest first, so that outlines lie over the ends of folds.
-        foreach (var group in lines.GroupBy(line => StrokeOf(line, styles, tints)).OrderBy(group => group.Key.Width))
+        foreach (var group in lines.GroupBy(line => (Stroke: StrokeOf(line, styles, tints), IsHidden: line.Kind is LineKind.GlueBehind or LineKind.HiddenGlue)).OrderBy(group => group.Key.Stroke.Width))
         {
             var path = new PathBuilder();
             foreach (var run in Runs(group))
@@ -74,7 +74,7 @@ internal sealed class SceneView
                     path.LineTo(At(point).X, At(point).Y);
             }
 
-            yield return new PathItem(path.Build(), null, new Stroke(group.Key.Colour, group.Key.Width, group.Key.IsHidden ? DrawingStrokes.HiddenDash : [], group.Key.IsHidden ? LineCap.Butt : LineCap.Round));
+            yield return new PathItem(path.Build(), null, new Stroke(group.Key.Stroke.Colour, group.Key.Stroke.Width, group.Key.IsHidden ? DrawingStrokes.HiddenDash : [], group.Key.IsHidden ? LineCap.Butt : LineCap.Round));
         }
 
         foreach (var arrow in scene.Arrows)
@@ -154,20 +154,19 @@ internal sealed class SceneView
             new(PathBuilder.Polygon([.. corners.Select(corner => At(View.See(corner)))]), colour, new Stroke(colour, Bleed));
     }
 
-    private static (Colour Colour, double Width, bool IsHidden) StrokeOf(SeenLine line, StyleSheet styles, Tints tints)
+    private static (Colour Colour, double Width) StrokeOf(SeenLine line, StyleSheet styles, Tints tints)
     {
         var (wide, thin) = (styles.Lines.CutWidth, styles.Lines.ThinWidth);
         return (line.Kind, line.Rank) switch
         {
-            (LineKind.Mat, _) => (tints.FineInk, thin * 0.8, false),
-            (LineKind.Glue, _) => (styles.Lines.Glue, thin, false),
-            (LineKind.GlueBehind or LineKind.HiddenGlue, _) => (styles.Lines.Glue, thin, true),
-            (LineKind.Detail, _) => (tints.FineInk, thin, false),
-            (LineKind.Edge or LineKind.Rounded, LineRank.Outline) => (tints.Ink, wide * 0.75, false),
-            (LineKind.Edge or LineKind.Rounded, _) => (tints.Ink, wide * 0.5, false),
-            (_, LineRank.Outline) => (tints.Ink, wide * 0.85, false),
-            (LineKind.Cut, _) => (tints.Ink, thin * 1.2, false),
-            _ => (tints.FineInk, thin * 1.2, false),
+            (LineKind.Mat, _) => (tints.FineInk, thin * 0.8),
+            (LineKind.Glue or LineKind.GlueBehind or LineKind.HiddenGlue, _) => (styles.Lines.Glue, thin),
+            (LineKind.Detail, _) => (tints.FineInk, thin),
+            (LineKind.Edge or LineKind.Rounded, LineRank.Outline) => (tints.Ink, wide * 0.75),
+            (LineKind.Edge or LineKind.Rounded, _) => (tints.Ink, wide * 0.5),
+            (_, LineRank.Outline) => (tints.Ink, wide * 0.85),
+            (LineKind.Cut, _) => (tints.Ink, thin * 1.2),
+            _ => (tints.FineInk, thin * 1.2),
         };
     }
 

@@ -152,15 +152,16 @@ public sealed class AssembledThing
             return Folded(part, opening);
         if (part.Part.Opens.Count == 0)
             return part.Pose!;
-        var open = InPlace(part, Folder.Opened(part.Pose!.Strips, part.Part.Opens, flap));
+        var opened = Folder.Opened(part.Pose!.Strips, part.Part.Opens, flap);
+        var open = InPlace(part, opened);
 
         // What it stands on holds it shut there: flaps that would come out below stay as they are.
         var shut = open.Gaps.Count > 0
             ? []
             : open.Panels.Where(panel => part.Part.Opens.Contains(panel.Panel.Kind) && panel.Corners.Min(corner => corner.Z) < part.Bottom - Below).Select(panel => panel.Panel.Name).ToHashSet(StringComparer.Ordinal);
-        return shut.Count == 0
-            ? InPlace(part, layers(Folder.Opened(part.Pose!.Strips, part.Part.Opens, flap)))
-            : InPlace(part, layers(Folder.Pose(part.Pose!.Strips, fold => shut.Contains(fold.Child) ? fold.Angle : open.Angles[fold])));
+        if (shut.Count > 0)
+            opened = Folder.Pose(part.Pose!.Strips, fold => shut.Contains(fold.Child) ? fold.Angle : open.Angles[fold]);
+        return InPlace(part, layers(opened));
     }
 
     private static double Size(IEnumerable<PosedPart> parts)
