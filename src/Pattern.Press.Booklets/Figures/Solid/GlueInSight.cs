@@ -83,7 +83,18 @@ internal static class GlueInSight
             if (hidden[i] || far < Touching)
                 continue;
             var at = new Point(from.X + (far * sight.X), -(from.Y + (far * sight.Y)));
-            hidden[i] = bounds.Contains(at) && outline.Contains(at) && !panel.Panel.Holes.Any(hole => hole.Contains(at));
+            hidden[i] = bounds.Contains(at) && outline.Contains(at) && !IsHole(panel.Panel, at);
         }
+    }
+
+    private static bool IsHole(Panel panel, Point at)
+    {
+        foreach (var hole in panel.Holes)
+        {
+            if (hole.Contains(at))
+                return true;
+        }
+
+        return false;
     }
 }

@@ -10,11 +10,11 @@ namespace Pattern.Press.Typesetting.Export.Pdf;
 internal sealed class StructureTree
 {
     private readonly PdfFile _file;
-    private readonly List<Node> _nodes = [];
-    private readonly Dictionary<StructureElement, Node> _byElement = new(ReferenceEqualityComparer.Instance);
+    private readonly List<Node> _nodes;
+    private readonly Dictionary<StructureElement, Node> _byElement;
     private readonly List<List<Node>> _pages = [];
     private readonly List<Node> _links = [];
-    private readonly List<(string Name, Node Node)> _notes = [];
+    private readonly List<Node> _notes = [];
     private int _pageCount;
 
     public StructureTree(PdfFile file, StructureElement root)
@@ -23,6 +23,9 @@ internal sealed class StructureTree
             throw new ArgumentException("The root of the structure tree must have the role Document.");
         _file = file;
         Id = file.Reserve();
+        var count = CountOf(root);
+        _nodes = new List<Node>(count);
+        _byElement = new Dictionary<StructureElement, Node>(count, ReferenceEqualityComparer.Instance);
         Collect(root, null);
     }
 
@@ -71,8 +74,8 @@ internal sealed class StructureTree
         if (_notes.Count > 0)
         {
             to.Raw("/IDTree<</Names["u8);
-            foreach (var (name, node) in _notes)
-                to.Text(name).Ref(node.Id);
+            foreach (var note in _notes)
+                to.Text(note.Name).Ref(note.Id);
             to.Raw("]>>"u8);
         }
 
@@ -113,7 +116,15 @@ internal sealed class StructureTree
         }
     }
 
-    private void Collect(StructureElement element, Node? parent)
+    private static int CountOf(StructureElement element)
+    {
+        var count = 1;
+        for (var i = 0; i < element.Children.Count; i++)
+            count += CountOf(element.Children[i]);
+        return count;
+    }
+
+    private Node Collect(StructureElement element, Node? parent)
     {
         if (element.Role == Role.Figure && string.IsNullOrWhiteSpace(element.AlternativeText))
             throw new ArgumentException("A figure has no alternative text.");
@@ -121,11 +132,15 @@ internal sealed class StructureTree
         if (!_byElement.TryAdd(element, node))
             throw new ArgumentException($"A structure element ({element.Role}) stands in the tree twice.");
         _nodes.Add(node);
-        parent?.Children.Add(node);
         if (element.Role == Role.Note)
-            _notes.Add((FormattableString.Invariant($"note{_notes.Count + 1:0000}"), node));
-        foreach (var child in element.Children)
-            Collect(child, node);
+        {
+            node.Name = FormattableString.Invariant($"note{_notes.Count + 1:0000}");
+            _notes.Add(node);
+        }
+
+        for (var i = 0; i < node.Children.Length; i++)
+            node.Children[i] = Collect(element.Children[i], node);
+        return node;
     }
 
     private Node Find(StructureElement element) => _byElement.TryGetValue(element, out var node)
@@ -140,7 +155,7 @@ internal sealed class StructureTree
         if (node.PageId > 0)
             to.Raw("/Pg "u8).Ref(node.PageId);
         if (element.Role == Role.Note)
-            to.Raw("/ID"u8).Text(_notes.First(note => note.Node == node).Name);
+            to.Raw("/ID"u8).Text(node.Name);
         if (element.Title is { } title)
             to.Raw("/T"u8).Text(title);
         if (element.Language is { } language)
@@ -151,8 +166,9 @@ internal sealed class StructureTree
             to.Raw("/ActualText"u8).Text(actual);
         WriteAttributes(to, node);
         to.Raw("/K["u8);
-        foreach (var content in node.Contents)
+        for (var i = 0; i < node.Contents.Count; i++)
         {
+            var content = node.Contents[i];
             if (content.PageId == node.PageId)
                 to.Byte((byte)' ').Int(content.Mark);
             else
@@ -205,24 +221,31 @@ internal sealed class StructureTree
 
         public Node? Parent { get; } = parent;
 
-        public List<Node> Children { get; } = [];
+        // Most elements have either parts or one piece of content, and few have links.
+        private List<Content>? _contents;
+        private List<(int Annotation, int PageId)>? _links;
 
-        public List<Content> Contents { get; } = [];
+        /// <summary>Its name in the file; only for notes.</summary>
+        public string Name { get; set; } = "";
 
-        public List<(int Annotation, int PageId)> Links { get; } = [];
+        public Node[] Children { get; } = element.Children.Count == 0 ? [] : new Node[element.Children.Count];
+
+        public IReadOnlyList<Content> Contents => _contents is null ? [] : _contents;
+
+        public IReadOnlyList<(int Annotation, int PageId)> Links => _links is null ? [] : _links;
 
         /// <summary>The page of the first content of its own; 0 if there is none.</summary>
         public int PageId { get; private set; }
 
         public void AddContent(Content content, Page page)
         {
-            Contents.Add(content);
+            (_contents ??= new List<Content>(1)).Add(content);
             Touch(content.PageId, page);
         }
 
         public void AddLink(int annotation, int pageId, Page page)
         {
-            Links.Add((annotation, pageId));
+            (_links ??= []).Add((annotation, pageId));
             Touch(pageId, page);
         }
 

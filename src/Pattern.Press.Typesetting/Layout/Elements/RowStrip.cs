@@ -1,3 +1,4 @@
+using Pattern.Press.Typesetting.Blocks;
 using Pattern.Press.Typesetting.Layout.Flow;
 using Pattern.Press.Typesetting.Layout.Text;
 using Pattern.Press.Typesetting.Pages;
@@ -9,8 +10,12 @@ namespace Pattern.Press.Typesetting.Layout.Elements;
 /// <param name="Width">The room for its text.</param>
 /// <param name="Share">Where lines stand in that room: 0 at the left, 1 at the right.</param>
 /// <param name="Lines">The lines.</param>
-/// <param name="Words">The longest run of words in it.</param>
-internal sealed record RowCell(double X, double Width, double Share, BrokenLines Lines, string Words);
+/// <param name="Cell">What it says.</param>
+internal sealed record RowCell(double X, double Width, double Share, BrokenLines Lines, TableCell Cell)
+{
+    /// <summary>The longest run of words in it.</summary>
+    public string Words => Cell.Content.OfType<TextInline>().MaxBy(words => words.Text.Length)?.Text ?? "";
+}
 
 /// <summary>A row of a table, with the line below it.</summary>
 internal sealed class RowStrip(

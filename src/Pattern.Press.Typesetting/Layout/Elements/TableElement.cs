@@ -57,11 +57,12 @@ internal sealed class TableElement : BlockElement<TableBlock>
         private readonly Palette _colours;
         private readonly double[] _widths;
         private readonly double[] _lefts;
-        private readonly Dictionary<TableCell, Paragraph> _paragraphs = new(ReferenceEqualityComparer.Instance);
+        private readonly Dictionary<TableCell, Paragraph> _paragraphs;
 
         public Setter(TableBlock block, Column column, StructureElement table)
         {
             (_block, _column, _table) = (block, column, table);
+            _paragraphs = new Dictionary<TableCell, Paragraph>(MostCells, ReferenceEqualityComparer.Instance);
             _looks = column.Session.Looks;
             var palette = column.Session.Styles.Palette;
             _colours = new Palette(palette.Rule, palette.Heading, palette.Tint);
@@ -72,6 +73,8 @@ internal sealed class TableElement : BlockElement<TableBlock>
         }
 
         private double Width => _lefts[^1] + _widths[^1];
+
+        private int MostCells => (_block.Header.Count + _block.Rows.Count) * _block.Columns.Count;
 
         public void Set(StripList strips)
         {
@@ -167,7 +170,9 @@ internal sealed class TableElement : BlockElement<TableBlock>
                 }
 
                 var left = _lefts[at] + PadSide;
-                var width = _widths[at..(at + span)].Sum() - (2 * PadSide);
+                var width = -2 * PadSide;
+                for (var i = at; i < at + span; i++)
+                    width += _widths[i];
                 var paragraph = _paragraphs[cell];
                 var tag = element.Add(head || (cell.IsHeader && !paragraph.IsEmpty) ? Role.TH : Role.TD);
                 tag.ColumnSpan = span;
@@ -182,7 +187,7 @@ internal sealed class TableElement : BlockElement<TableBlock>
                     ColumnAlignment.Centre => 0.5,
                     _ => 0.0,
                 };
-                cells.Add(new RowCell(left, width, share, paragraph.Break(width, justified: false), cell.Content.OfType<TextInline>().MaxBy(words => words.Text.Length)?.Text ?? ""));
+                cells.Add(new RowCell(left, width, share, paragraph.Break(width, justified: false), cell));
                 at += span;
             }
 
@@ -196,7 +201,7 @@ internal sealed class TableElement : BlockElement<TableBlock>
 
         private List<CellWish> Wishes()
         {
-            var wishes = new List<CellWish>();
+            var wishes = new List<CellWish>(MostCells);
             foreach (var row in _block.Header)
                 AddWishes(row, head: true, wishes);
             foreach (var row in _block.Rows)

@@ -10,7 +10,8 @@ namespace Pattern.Press.Typesetting.Layout.Flow;
 internal sealed class PageCanvas(Func<string, string> labels)
 {
     private readonly List<PageItem> _ground = [];
-    private readonly List<(StructureElement? Element, List<PageItem> Items)> _content = [];
+    private readonly List<PageItem> _content = [];
+    private readonly List<(StructureElement? Element, int First)> _runs = [];
     private readonly List<PageItem> _furniture = [];
     private readonly List<LinkArea> _links = [];
     private readonly List<(string, double)> _destinations = [];
@@ -27,9 +28,9 @@ internal sealed class PageCanvas(Func<string, string> labels)
     public void Tag(StructureElement element, PageItem item)
     {
         var owner = IsRepeating ? null : element;
-        if (_content.Count == 0 || !ReferenceEquals(_content[^1].Element, owner))
-            _content.Add((owner, []));
-        _content[^1].Items.Add(item);
+        if (_runs.Count == 0 || !ReferenceEquals(_runs[^1].Element, owner))
+            _runs.Add((owner, _content.Count));
+        _content.Add(item);
     }
 
     /// <summary>Draws decoration behind the content.</summary>
@@ -55,11 +56,17 @@ internal sealed class PageCanvas(Func<string, string> labels)
     /// <summary>The finished page.</summary>
     public Page Finish(double width, double height, string label)
     {
-        var items = new List<PageItem>(_content.Count + _furniture.Count + 1);
+        var items = new List<PageItem>(_runs.Count + _furniture.Count + 1);
         if (_ground.Count > 0)
             items.Add(new ArtifactItem(ArtifactKind.Layout, _ground.ToArray()));
-        foreach (var (element, content) in _content)
+        for (var i = 0; i < _runs.Count; i++)
+        {
+            var (element, first) = _runs[i];
+            var content = new PageItem[(i + 1 < _runs.Count ? _runs[i + 1].First : _content.Count) - first];
+            _content.CopyTo(first, content, 0, content.Length);
             items.Add(element is null ? new ArtifactItem(ArtifactKind.Layout, content) : new TaggedItem(element, content));
+        }
+
         items.AddRange(_furniture);
         return new Page { Width = width, Height = height, Items = items, Label = label, Links = _links, Destinations = _destinations };
     }

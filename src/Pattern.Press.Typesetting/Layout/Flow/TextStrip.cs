@@ -33,12 +33,12 @@ internal sealed class TextPainter(Colour underline, Colour ground)
             canvas.Tag(piece.Part.Element, new TextItem(RunOf(canvas, piece), x + piece.X, baseline, piece.Style.Colour));
         }
 
-        for (var i = 0; i < line.Pieces.Count; i++)
+        for (var i = 0; i < line.Pieces.Length; i++)
         {
             if (line.Pieces[i].Part.Link is null)
                 continue;
             var end = i;
-            while (end + 1 < line.Pieces.Count && ReferenceEquals(line.Pieces[end + 1].Part, line.Pieces[i].Part))
+            while (end + 1 < line.Pieces.Length && ReferenceEquals(line.Pieces[end + 1].Part, line.Pieces[i].Part))
                 end++;
             DrawLink(canvas, line.Pieces[i], line.Pieces[end], x, baseline);
             i = end;

@@ -20,6 +20,14 @@ internal static class MeasureParts
     public static IReadOnlyList<(MeasurePartKind Kind, int Start, int End)> Of(ReadOnlySpan<char> text)
     {
         var parts = new List<(MeasurePartKind, int, int)>(3);
+        Of(text, parts);
+        return parts;
+    }
+
+    /// <summary>The same, into a list that is there already; whatever was in it is lost.</summary>
+    public static void Of(ReadOnlySpan<char> text, List<(MeasurePartKind Kind, int Start, int End)> parts)
+    {
+        parts.Clear();
         var plain = 0;
         for (var i = 0; i < text.Length; i++)
         {
@@ -38,7 +46,6 @@ internal static class MeasureParts
         }
 
         AddPlain(text.Length);
-        return parts;
 
         void AddPlain(int end)
         {

@@ -14,4 +14,4 @@ internal sealed record LinePiece(double X, ShapedRun Run, double Width, TextStyl
 /// <summary>A finished line of a paragraph.</summary>
 /// <param name="Pieces">Its parts, left to right.</param>
 /// <param name="Width">How wide it is, in millimetres.</param>
-internal sealed record SetLine(IReadOnlyList<LinePiece> Pieces, double Width);
+internal sealed record SetLine(LinePiece[] Pieces, double Width);

@@ -19,12 +19,14 @@ internal sealed class ShapedParagraph
     private readonly Segment[] _segments = [];
     private readonly Content[] _content = [];
     private readonly Piece[] _pieces = [];
-    private readonly Lock _breaking = new();
     private readonly double _em;
 
     // Paragraphs are cut one after the other, so one list serves all of a thread; it is empty between two.
     [ThreadStatic]
     private static List<Piece>? _spare;
+
+    [ThreadStatic]
+    private static List<(MeasurePartKind Kind, int Start, int End)>? _spareParts;
 
     private (double Width, bool Justified, int[] Ends)[] _breaks = [];
 
@@ -91,7 +93,8 @@ internal sealed class ShapedParagraph
     /// <param name="justified">Whether lines fill it.</param>
     public IReadOnlyList<int> Ends(double width, bool justified)
     {
-        lock (_breaking)
+        // Nobody else has the text.
+        lock (_text)
         {
             foreach (var known in _breaks)
             {
@@ -250,7 +253,9 @@ internal sealed class ShapedParagraph
         if (span.Kind == SpanKind.Words)
             return AddPiece(span.Style.Shape(Visible(text)), at, pieces);
         var width = 0.0;
-        foreach (var part in MeasureParts.Of(text))
+        var parts = _spareParts ??= [];
+        MeasureParts.Of(text, parts);
+        foreach (var part in parts)
         {
             var words = text[part.Start..part.End];
             width += AddPiece(
