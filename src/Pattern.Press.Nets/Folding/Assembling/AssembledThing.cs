@@ -65,7 +65,7 @@ public sealed class AssembledThing
         var parts = new List<PosedPart>();
         foreach (var part in Closed)
         {
-            var moved = part.Pose is null ? part : part with { Pose = Opened(part, opening, wholly ? 0 : FlapOpening) };
+            var moved = part.Pose is null ? part : part with { Pose = WithWayIn(part) ?? Opened(part, opening, wholly ? 0 : FlapOpening) };
             parts.Add(moved.Moved(ComesOff(part) ? Direction(part.Part.Leaves) * Lift(part.Part) : default));
         }
 
@@ -183,6 +183,8 @@ public sealed class AssembledThing
     // What is closed all round and opens as a whole, opened no farther than what is inside needs; null for what has a way in closed.
     private Pose? WithWayIn(PosedPart part)
     {
+        if (!part.Part.OpensWholly)
+            return null;
         var inside = Closed.Where(one => one.Item is not null && one.Part.To == part.Part.Part && one.Part.Goes == GoesWhere.Inside).ToList();
         if (inside.Count == 0 || !WayIn.IsShut(part.Pose!, inside))
             return null;
@@ -214,7 +216,7 @@ public sealed class AssembledThing
     internal Pose Opened(PosedPart part, double opening, double flap = FlapOpening)
     {
         if (part.Part.OpensWholly)
-            return WithWayIn(part) ?? Folded(part, opening);
+            return Folded(part, opening);
         if (part.Part.Opens.Count == 0)
             return part.Pose!;
         var opened = Folder.Opened(part.Pose!.Strips, part.Part.Opens, flap);
