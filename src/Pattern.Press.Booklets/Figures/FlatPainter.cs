@@ -16,6 +16,9 @@ internal sealed class FlatPainter
     private const double Edge = 1.2;
     private const double LeaderRoom = 5;
     private const double MostForLeaders = 0.25;
+
+    // A piece with its dimensions around it is made out when it is as long as this, in millimetres.
+    private const double LeastPiece = 30;
     private readonly FlatDrawing _drawing;
     private readonly Piece _piece;
     private readonly StyleSheet _styles;
@@ -25,6 +28,7 @@ internal sealed class FlatPainter
     private readonly FlatLegend? _legend;
     private readonly HashSet<Panel> _emphasised = new(ReferenceEqualityComparer.Instance);
     private Box _bounds;
+    private double _scale;
     private bool _leads = true;
     private int _kinds;
     private int _labelled;
@@ -89,6 +93,7 @@ internal sealed class FlatPainter
             left.Choose(scale, -2, (height * scale) + marginBottom - (_legend?.Height ?? 0));
         }
 
+        _scale = scale;
         var placing = new Placing(scale, marginLeft, marginTop);
         var total = Math.Max(marginLeft + (width * scale) + marginRight, (_legend?.Width ?? 0) + marginLeft);
         var drawnHeight = marginTop + (height * scale) + marginBottom;
@@ -100,7 +105,12 @@ internal sealed class FlatPainter
     }
 
     // Of what was drawn last.
-    private double Crowding => _running[0].IsTurned ? 1 : _kinds == 0 ? 0 : 1 - ((double)_labelled / _kinds);
+    private double Crowding => _running[0].IsTurned || IsLost ? 1 : _kinds == 0 ? 0 : 1 - ((double)_labelled / _kinds);
+
+    // Whether the dimensions take the room and leave hardly any to what they measure.
+    private bool IsLost => _scale < 1
+        && Math.Max(_running[0].Depth, _running[1].Depth) > 0
+        && Math.Max(_piece.Sheet.Width.Millimetres, _piece.Sheet.Height.Millimetres) * _scale < LeastPiece;
 
     // Whether lettering may find no room inside the piece, so that the drawing's width depends on it.
     private bool MayLeadOut => _leads && _show != FigureShow.Sheet && _piece.Panels.Any(IsSubject);

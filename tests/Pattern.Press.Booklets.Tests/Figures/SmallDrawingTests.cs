@@ -1,3 +1,4 @@
+using Pattern.Press.Booklets.Content;
 using Pattern.Press.Booklets.Figures;
 using Pattern.Press.Measure;
 using Pattern.Press.Nets;
@@ -61,6 +62,21 @@ public class SmallDrawingTests
         Assert.False(drawing.Draw(65, 65, Styles).IsCrowded);
         Assert.Equal(0, Crowding(65));
         Assert.True(Crowding(44) < Crowding(30));
+    }
+
+    [Fact]
+    public void A_piece_that_is_lost_among_its_dimensions_counts_as_crowded_and_a_larger_one_does_not()
+    {
+        static Length Mm(double millimetres) => Length.FromMillimetres(millimetres);
+        var piece = GussetBox(Mm(65), Mm(65), Mm(76), Mm(12));
+        var drawing = FlatDrawingTests.Drawing(piece, piece, FigureShow.Flat);
+        var small = drawing.Draw(52, 90, Styles);
+        Assert.Equal(1, small.Crowding);
+        Assert.True(new Reading(small.Items).Texts.Count > 5);
+        Assert.False(drawing.Draw(120, 120, Styles).IsCrowded);
+
+        // Nothing is around a drawing without dimensions.
+        Assert.True(FlatDrawingTests.Drawing(piece, null, FigureShow.Folds).Draw(63, 90, Styles).Crowding < 1);
     }
 
     [Fact]
