@@ -23,6 +23,7 @@ internal sealed class FlatPainter
     private RunningDimension[] _running = [];
     private readonly SpanDimension[] _spans;
     private readonly FlatLegend? _legend;
+    private readonly HashSet<Panel> _emphasised = new(ReferenceEqualityComparer.Instance);
     private Box _bounds;
     private bool _leads = true;
     private int _kinds;
@@ -32,6 +33,8 @@ internal sealed class FlatPainter
     public FlatPainter(FlatDrawing drawing, StyleSheet styles)
     {
         (_drawing, _piece, _styles, _show) = (drawing, drawing.Piece, styles, drawing.Show);
+        foreach (var name in drawing.Emphasise)
+            _emphasised.UnionWith(_piece.Panels.Where(panel => name.Equals(panel.Kind, StringComparison.OrdinalIgnoreCase) || name.Equals(panel.Name, StringComparison.OrdinalIgnoreCase)));
         var (face, size, language) = (styles.Text.Regular, DimensionSize, styles.Language);
         _spans = _show == FigureShow.Sheet
             ? [.. new[] { true, false }.Select(top => new SpanDimension(drawing.Side(top), top, face, size, language))]
@@ -91,7 +94,7 @@ internal sealed class FlatPainter
         var drawnHeight = marginTop + (height * scale) + marginBottom;
         _bounds = new Box(0, 0, total, drawnHeight);
         // Layout tries a figure in many places and draws it in one.
-        var tried = new Lazy<(double Leaders, double Crowding)>(() => (Begin(new Board(isTrial: true), placing), Crowding));
+        var tried = new Lazy<(double Leaders, double Crowding)>(() => Board.Try(board => (Begin(board, placing), Crowding)));
         leadersNeeded = MayLeadOut ? tried.Value.Leaders : 0;
         return new DrawnFigure(total, drawnHeight, () => Finish(placing), () => tried.Value.Crowding);
     }
@@ -383,6 +386,5 @@ internal sealed class FlatPainter
         _ => false,
     };
 
-    private bool IsEmphasised(Panel panel) =>
-        _drawing.Emphasise.Count > 0 && _drawing.Emphasise.Any(kind => kind.Equals(panel.Kind, StringComparison.OrdinalIgnoreCase) || kind.Equals(panel.Name, StringComparison.OrdinalIgnoreCase));
+    private bool IsEmphasised(Panel panel) => _emphasised.Contains(panel);
 }

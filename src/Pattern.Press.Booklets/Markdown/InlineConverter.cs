@@ -13,7 +13,10 @@ namespace Pattern.Press.Booklets.Markdown;
 internal sealed class InlineConverter(ConversionContext context)
 {
     private readonly List<LinkInline> _links = [];
-    private readonly List<Letter> _letters = [];
+    // A booklet has thousands of short texts; those of a thread come one after the other, or one within another.
+    [ThreadStatic]
+    private static (List<Letter> Written, List<Letter> Improved)? _spare;
+
 
     /// <summary>The inlines of a container. Pictures in it are a problem; see <see cref="Convert(IEnumerable{MarkdownInline})"/>.</summary>
     public IReadOnlyList<Inline> Convert(ContainerInline? container) => container is null ? [] : Convert((IEnumerable<MarkdownInline>)container);
@@ -22,11 +25,18 @@ internal sealed class InlineConverter(ConversionContext context)
     public IReadOnlyList<Inline> Convert(IEnumerable<MarkdownInline> parts)
     {
         _links.Clear();
-        _letters.Clear();
+        var lists = _spare ?? ([], []);
+        _spare = null;
+        var (letters, improved) = lists;
         foreach (var part in parts)
-            Add(part, Emphasis.None, 0, _letters);
-        Trim(_letters);
-        return Group(Measurements.Gather(Typography.Improve(_letters)));
+            Add(part, Emphasis.None, 0, letters);
+        Trim(letters);
+        Typography.Improve(letters, improved);
+        var inlines = Group(Measurements.Gather(improved));
+        letters.Clear();
+        improved.Clear();
+        _spare = lists;
+        return inlines;
     }
 
     /// <summary>The words of inlines, for alternative texts and destinations.</summary>

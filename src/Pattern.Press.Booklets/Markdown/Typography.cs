@@ -13,10 +13,9 @@ internal static class Typography
     // Words that start with an apostrophe where one would expect an opening quotation mark.
     private static readonly string[] Clipped = ["tis", "twas", "til", "em", "cause", "n"];
 
-    /// <summary>The letters of a paragraph, improved.</summary>
-    public static List<Letter> Improve(List<Letter> letters)
+    /// <summary>Adds the letters of a paragraph, improved, to others.</summary>
+    public static void Improve(List<Letter> letters, List<Letter> result)
     {
-        var result = new List<Letter>(letters.Count);
         var (openDouble, openSingle) = (false, false);
         for (var i = 0; i < letters.Count; i++)
         {
@@ -65,7 +64,6 @@ internal static class Typography
             }
         }
 
-        return result;
     }
 
     private static char Next(List<Letter> letters, int i) => i + 1 < letters.Count ? letters[i + 1].Char : ' ';

@@ -25,6 +25,9 @@ public readonly record struct Bounds(double Left, double Top, double Right, doub
         Math.Min(Right, other.Right) - Math.Max(Left, other.Left) > margin
         && Math.Min(Bottom, other.Bottom) - Math.Max(Top, other.Top) > margin;
 
+    /// <summary>Whether a point lies inside or on the line.</summary>
+    public bool Contains(Point point) => point.X >= Left && point.X <= Right && point.Y >= Top && point.Y <= Bottom;
+
     /// <summary>Whether the other lies inside, up to a slack in millimetres.</summary>
     public bool Contains(Bounds other, double slack = 0) =>
         other.Left >= Left - slack && other.Top >= Top - slack && other.Right <= Right + slack && other.Bottom <= Bottom + slack;

@@ -10,7 +10,7 @@ namespace Pattern.Press.Typesetting.Layout;
 internal sealed class BookPass(LayoutSession session)
 {
     private readonly StructureElement _root = new(Role.Document);
-    private readonly List<PlannedPage> _pages = [];
+    private readonly List<PlannedPage?> _pages = [];
     private readonly Dictionary<string, string> _labels = new(StringComparer.Ordinal);
     private readonly HashSet<string> _places = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _counts = new(StringComparer.Ordinal);
@@ -37,11 +37,14 @@ internal sealed class BookPass(LayoutSession session)
         var furniture = new PageFurniture(session);
         var pages = new List<Page>(_pages.Count);
         var named = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var planned in _pages)
+        for (var i = 0; i < _pages.Count; i++)
         {
+            // A page that is drawn needs its strips no more, and a long book has many.
+            var planned = _pages[i]!;
+            _pages[i] = null;
             var page = planned.Flow is not null ? DrawFlow(planned, furniture) : DrawFixed(planned);
             // A name leads to one place, the first that has it.
-            pages.Add(page with { Destinations = [.. page.Destinations.Where(place => named.Add(place.Name))] });
+            pages.Add(page.Destinations.Count == 0 ? page : page with { Destinations = [.. page.Destinations.Where(place => named.Add(place.Name))] });
         }
 
         session.CheckTargets(_places);

@@ -148,7 +148,7 @@ internal static class GroupFitting
         {
             var strips = new StripList();
             column.Session.Measure(() => BlockElements.LayOut(group, inside with { Parent = new StructureElement(Role.Div) }, strips));
-            return strips.Count == 0 ? default : new GroupHeight(Stacking.Stack(strips.Strips).Height, strips[0].Gap, strips.PendingSpace);
+            return strips.Count == 0 ? default : new GroupHeight(strips.HeightFrom(0), strips[0].Gap, strips.PendingSpace);
         });
     }
 

@@ -2,6 +2,7 @@ using Pattern.Press.Typesetting.Blocks;
 using Pattern.Press.Typesetting.Layout.Elements;
 using Pattern.Press.Typesetting.Layout.Flow;
 using Pattern.Press.Typesetting.Layout.Text;
+using Pattern.Press.Typesetting.Structure;
 using Pattern.Press.Typesetting.Styles;
 
 namespace Pattern.Press.Typesetting.Layout;
@@ -45,6 +46,12 @@ internal sealed class LayoutSession
 
     /// <summary>Which arrangement of text and figures was best in trials, by its number.</summary>
     public Remembered<int> Arrangements { get; }
+
+    /// <summary>Text that trials laid out.</summary>
+    public TextTrials TextTrials { get; } = new();
+
+    /// <summary>An element that stands for any other.</summary>
+    public StructureElement Scratch { get; } = new(Role.Div);
 
     public Looks Looks { get; }
 
@@ -107,6 +114,9 @@ internal sealed class LayoutSession
 
     /// <summary>How often the number of a page was asked for: what was laid out without is the same in every pass.</summary>
     public int LabelsAskedFor { get; private set; }
+
+    /// <summary>Counts numbers of pages that were asked for when something was laid out before.</summary>
+    public void CountLabels(int asked) => LabelsAskedFor += asked;
 
     /// <summary>A paragraph of inlines.</summary>
     /// <param name="inlines">Its words.</param>

@@ -10,21 +10,22 @@ public sealed class PathBuilder
 
     /// <summary>A path of one straight line.</summary>
     public static VectorPath Line(double x1, double y1, double x2, double y2) =>
-        new(OneLine, [new PagePoint(x1, y1), new PagePoint(x2, y2)]);
+        new(OneLine, new[] { new PagePoint(x1, y1), new PagePoint(x2, y2) });
 
     /// <summary>A rectangle.</summary>
     public static VectorPath Rectangle(double x, double y, double width, double height) =>
         Polygon(new(x, y), new(x + width, y), new(x + width, y + height), new(x, y + height));
 
     /// <summary>A closed polygon.</summary>
-    public static VectorPath Polygon(params ReadOnlySpan<PagePoint> corners)
+    public static VectorPath Polygon(params PagePoint[] corners)
     {
+        ArgumentNullException.ThrowIfNull(corners);
         if (corners.Length == 0)
             throw new ArgumentException("A polygon has corners.", nameof(corners));
         var verbs = new PathVerb[corners.Length + 1];
         Array.Fill(verbs, PathVerb.Line);
         (verbs[0], verbs[^1]) = (PathVerb.Move, PathVerb.Close);
-        return new VectorPath(verbs, corners.ToArray());
+        return new VectorPath(verbs, corners);
     }
 
     /// <summary>A circle, of four Bézier curves that stay within 0.03 % of the radius.</summary>
@@ -50,7 +51,7 @@ public sealed class PathBuilder
 
     public PathBuilder Close() => Add(PathVerb.Close);
 
-    public VectorPath Build() => new([.. _verbs], [.. _points]);
+    public VectorPath Build() => new(_verbs.ToArray(), _points.ToArray());
 
     private PathBuilder Add(PathVerb verb, params ReadOnlySpan<PagePoint> points)
     {

@@ -1,7 +1,7 @@
 namespace Pattern.Press.Typesetting.Pages;
 
 /// <summary>What one part of a path does.</summary>
-public enum PathVerb
+public enum PathVerb : byte
 {
     /// <summary>Starts a new line at a point (one point).</summary>
     Move,

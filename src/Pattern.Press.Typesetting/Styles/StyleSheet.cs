@@ -114,38 +114,74 @@ public sealed record Spacing(double Top, double Bottom, double Left, double Righ
 /// Lines of drawings. Patterns follow ISO 128-2 (from memory): in line widths d, a dash is 12 d, a gap 3 d, a long dash
 /// 24 d and a dot at most 0.5 d. Meaning is carried by pattern and weight; colour comes second.
 /// </summary>
-/// <param name="CutWidth">Lines to cut, in millimetres.</param>
-/// <param name="FoldWidth">Lines to score, in millimetres.</param>
-/// <param name="ThinWidth">Dimension lines, hatching, hidden edges, in millimetres.</param>
-/// <param name="Cut">Lines to cut.</param>
-/// <param name="Valley">Valley folds.</param>
-/// <param name="Mountain">Mountain folds.</param>
-/// <param name="Glue">Hatching of glue areas.</param>
-/// <param name="Waste">Hatching of waste.</param>
-/// <param name="Dimension">Dimension lines.</param>
-/// <param name="Faded">Lines that are not what a figure is about; still at least 3:1 on white.</param>
-/// <param name="Card">The tint of card in drawings.</param>
-/// <param name="CardAway">The tint of the card's other side.</param>
-public sealed record LineStyles(
-    double CutWidth,
-    double FoldWidth,
-    double ThinWidth,
-    Colour Cut,
-    Colour Valley,
-    Colour Mountain,
-    Colour Glue,
-    Colour Waste,
-    Colour Dimension,
-    Colour Faded,
-    Colour Card,
-    Colour CardAway)
+/// <param name="cutWidth">Lines to cut, in millimetres.</param>
+/// <param name="foldWidth">Lines to score, in millimetres.</param>
+/// <param name="thinWidth">Dimension lines, hatching, hidden edges, in millimetres.</param>
+/// <param name="cut">Lines to cut.</param>
+/// <param name="valley">Valley folds.</param>
+/// <param name="mountain">Mountain folds.</param>
+/// <param name="glue">Hatching of glue areas.</param>
+/// <param name="waste">Hatching of waste.</param>
+/// <param name="dimension">Dimension lines.</param>
+/// <param name="faded">Lines that are not what a figure is about; still at least 3:1 on white.</param>
+/// <param name="card">The tint of card in drawings.</param>
+/// <param name="cardAway">The tint of the card's other side.</param>
+public sealed class LineStyles(
+    double cutWidth,
+    double foldWidth,
+    double thinWidth,
+    Colour cut,
+    Colour valley,
+    Colour mountain,
+    Colour glue,
+    Colour waste,
+    Colour dimension,
+    Colour faded,
+    Colour card,
+    Colour cardAway)
 {
+    /// <summary>The width of lines to cut, in millimetres.</summary>
+    public double CutWidth => cutWidth;
+
+    /// <summary>The width of lines to score, in millimetres.</summary>
+    public double FoldWidth => foldWidth;
+
+    /// <summary>The width of dimension lines, hatching and hidden edges, in millimetres.</summary>
+    public double ThinWidth => thinWidth;
+
+    /// <summary>The colour of lines to cut.</summary>
+    public Colour Cut => cut;
+
+    /// <summary>The colour of valley folds.</summary>
+    public Colour Valley => valley;
+
+    /// <summary>The colour of mountain folds.</summary>
+    public Colour Mountain => mountain;
+
+    /// <summary>The colour of the hatching of glue areas.</summary>
+    public Colour Glue => glue;
+
+    /// <summary>The colour of the hatching of waste.</summary>
+    public Colour Waste => waste;
+
+    /// <summary>The colour of dimension lines.</summary>
+    public Colour Dimension => dimension;
+
+    /// <summary>The colour of lines that are not what a figure is about; still at least 3:1 on white.</summary>
+    public Colour Faded => faded;
+
+    /// <summary>The tint of card in drawings.</summary>
+    public Colour Card => card;
+
+    /// <summary>The tint of the card's other side.</summary>
+    public Colour CardAway => cardAway;
+
     /// <summary>A line to cut: continuous, wide.</summary>
-    public Stroke CutStroke => new(Cut, CutWidth);
+    public Stroke CutStroke { get; } = new(cut, cutWidth);
 
     /// <summary>A valley fold: dashed.</summary>
-    public Stroke ValleyStroke => new(Valley, FoldWidth, [12 * FoldWidth, 3 * FoldWidth]);
+    public Stroke ValleyStroke { get; } = new(valley, foldWidth, [12 * foldWidth, 3 * foldWidth]);
 
     /// <summary>A mountain fold: long dashes and dots.</summary>
-    public Stroke MountainStroke => new(Mountain, FoldWidth, [24 * FoldWidth, 3 * FoldWidth, 0.5 * FoldWidth, 3 * FoldWidth]);
+    public Stroke MountainStroke { get; } = new(mountain, foldWidth, [24 * foldWidth, 3 * foldWidth, 0.5 * foldWidth, 3 * foldWidth]);
 }

@@ -12,7 +12,7 @@ public class LineBreakerTests
                 0 => new Segment(width, Hyphen: 0.7, Penalty: 50),
                 1 => new Segment(width, Penalty: 10),
                 2 when forced => new Segment(width, MustBreak: true),
-                _ => new Segment(width, 1, 0.5, 1.0 / 3),
+                _ => new Segment(width, 1),
             })
             .Array[1, 11];
 
@@ -71,7 +71,7 @@ public class LineBreakerTests
     [Fact]
     public void Spaces_of_ragged_text_are_never_squeezed()
     {
-        Segment[] words = [new(10, 1, 0.5, 0.4), new(9.2)];
+        Segment[] words = [new(10, 1), new(9.2)];
         Assert.Equal([0, 1], LineBreaker.Break(words, new LineMeasure(20, false, 6, 4)));
         Assert.Equal([1], LineBreaker.Break(words, new LineMeasure(20, true, 6, 4)));
     }

@@ -12,11 +12,29 @@ namespace Pattern.Press.Booklets.Figures.Drafting;
 /// </param>
 internal sealed class Board(bool isTrial = false)
 {
+    // Trials follow each other and most drawings are tried several times, so one board serves all of a thread.
+    [ThreadStatic]
+    private static Board? _spare;
+
     private readonly List<PageItem> _grounds = [];
     private readonly List<Drawn> _lines = [];
     private readonly List<Written> _words = [];
 
     public Room Room { get; } = new();
+
+    /// <summary>Draws something just to see what finds room.</summary>
+    public static T Try<T>(Func<Board, T> draw)
+    {
+        var board = _spare ?? new Board(isTrial: true);
+        _spare = null;
+        var found = draw(board);
+        board._grounds.Clear();
+        board._lines.Clear();
+        board._words.Clear();
+        board.Room.Clear();
+        _spare = board;
+        return found;
+    }
 
     /// <summary>Whether nothing but room is kept account of.</summary>
     public bool IsTrial => isTrial;

@@ -18,6 +18,13 @@ internal sealed class Room
 
     public void Take(Box box) => _taken.Add(box);
 
+    /// <summary>Gives all room back.</summary>
+    public void Clear()
+    {
+        _lines.Clear();
+        _taken.Clear();
+    }
+
     public bool IsFree(Box box)
     {
         foreach (var other in _taken)

@@ -79,6 +79,20 @@ internal sealed class Shape
 
     public static Shape Of(Outline outline, Placing placing)
     {
+        var edges = outline.Edges;
+        var straight = new Point[edges.Count];
+        for (var i = 0; i < straight.Length; i++)
+        {
+            if (edges[i].IsArc)
+                return Curved(outline, placing);
+            straight[i] = placing.Put(edges[i].From);
+        }
+
+        return new Shape(straight);
+    }
+
+    private static Shape Curved(Outline outline, Placing placing)
+    {
         var corners = new List<Point>(outline.Edges.Count);
         foreach (var edge in outline.Edges)
         {
@@ -172,7 +186,13 @@ internal sealed class Shape
         return corners.Count < 3 ? null : new Shape(corners);
     }
 
-    public VectorPath Path() => AddTo(new PathBuilder()).Build();
+    public VectorPath Path()
+    {
+        var corners = new PagePoint[Corners.Count];
+        for (var i = 0; i < corners.Length; i++)
+            corners[i] = new PagePoint(Corners[i].X, Corners[i].Y);
+        return PathBuilder.Polygon(corners);
+    }
 
     public PathBuilder AddTo(PathBuilder builder)
     {

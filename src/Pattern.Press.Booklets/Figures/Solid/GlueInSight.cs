@@ -40,8 +40,17 @@ internal static class GlueInSight
     private static double Open(Pose pose, GlueArea area, Axonometry view)
     {
         var panel = pose.Panel(area.Panel);
-        var places = Places(area.Outline).ToList();
-        return places.Count == 0 ? 0 : (double)places.Count(place => pose.Panels.All(other => other == panel || !Hides(other, panel.At(place), view.Viewer))) / places.Count;
+        Vector3d[] places = [.. Places(area.Outline).Select(panel.At)];
+        if (places.Length == 0)
+            return 0;
+        var hidden = new bool[places.Length];
+        for (var i = 0; i < pose.Panels.Count; i++)
+        {
+            if (pose.Panels[i] != panel)
+                Hide(pose.Panels[i], places, view.Viewer, hidden);
+        }
+
+        return (double)hidden.AsSpan().Count(false) / places.Length;
     }
 
     private static IEnumerable<Point> Places(Outline outline)
@@ -59,17 +68,22 @@ internal static class GlueInSight
         }
     }
 
-    private static bool Hides(PosedPanel panel, Vector3d place, Vector3d viewer)
+    /// <summary>Notes which places a panel hides. All is done in the panel's own plane, where its outline is.</summary>
+    private static void Hide(PosedPanel panel, ReadOnlySpan<Vector3d> places, Vector3d viewer, Span<bool> hidden)
     {
         var back = panel.Motion.Inverse;
-        var (from, on) = (back.Apply(place), back.Apply(place + viewer));
-        var rises = on.Z - from.Z;
-        if (Math.Abs(rises) < 1e-9)
-            return false;
-        var far = -from.Z / rises;
-        if (far < Touching)
-            return false;
-        var at = new Point(from.X + (far * (on.X - from.X)), -(from.Y + (far * (on.Y - from.Y))));
-        return panel.Panel.Outline.Contains(at) && !panel.Panel.Holes.Any(hole => hole.Contains(at));
+        var sight = back.Turned(viewer);
+        if (Math.Abs(sight.Z) < 1e-9)
+            return;
+        var (outline, bounds) = (panel.Panel.Outline, panel.Panel.Outline.Bounds);
+        for (var i = 0; i < places.Length; i++)
+        {
+            var from = back.Apply(places[i]);
+            var far = -from.Z / sight.Z;
+            if (hidden[i] || far < Touching)
+                continue;
+            var at = new Point(from.X + (far * sight.X), -(from.Y + (far * sight.Y)));
+            hidden[i] = bounds.Contains(at) && outline.Contains(at) && !panel.Panel.Holes.Any(hole => hole.Contains(at));
+        }
     }
 }

@@ -112,7 +112,7 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         var figures = FiguresOf(block);
         var height = column.MostFigureHeight ?? FigureHeights.For(figures, column.Width, column);
         if (!block.FigureFirst)
-            column.LayOut(block.Text, strips);
+            LayOutText(block.Text, column, strips);
         (column with { MostFigureHeight = height }).LayOut(figures, strips);
         if (block.FigureFirst)
             column.LayOut(block.Text, strips);
@@ -132,8 +132,16 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
 
     private static bool TryAbove(IReadOnlyList<Block> text, FigureRowBlock row, Column column, StripList strips)
     {
-        column.LayOut(text, strips);
+        LayOutText(text, column, strips);
         return FigureRowElement.TrySideBySide(row, column, strips);
+    }
+
+    private static void LayOutText(IReadOnlyList<Block> text, Column column, StripList strips)
+    {
+        if (column.Session.IsMeasuring && strips.IsUntouched)
+            strips.Adopt(column.Session.TextTrials.Get(text, column).Strips);
+        else
+            column.LayOut(text, strips);
     }
 
     /// <summary>The first way in which no figure is crowded; if all are, the first that works.</summary>
@@ -174,7 +182,7 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         {
             var strips = new StripList();
             if (ways[way](column with { Parent = new StructureElement(Role.Div), Frame = null }, strips))
-                trial = new Trial(way, Stacking.Stack(strips.Strips).Height, strips.Strips.Any(strip => strip.IsCrowded), strips.Strips.Select(strip => strip.Crowding).DefaultIfEmpty().Max(), strips);
+                trial = new Trial(way, strips.HeightFrom(0), strips.Strips.Any(strip => strip.IsCrowded), strips.Strips.Select(strip => strip.Crowding).DefaultIfEmpty().Max(), strips);
         });
         return trial;
     }
@@ -195,10 +203,10 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
     {
         var (words, shown) = (new StructureElement(Role.Div), new StructureElement(Role.Div));
         var problems = column.Session.ProblemCount;
-        var text = new StripList();
         var textColumn = column.Inset(0, column.Width - textWidth) with { Parent = words, Frame = null };
-        textColumn.LayOut(block.Text, text);
-        var (_, textHeight) = Stacking.Stack(text.Strips);
+        if (Words() is not { } text)
+            return false;
+        var textHeight = text.HeightFrom(0);
         var figures = FiguresOf(block);
         var figureColumn = column.Inset(column.Width - figureWidth, 0) with { Parent = shown, Frame = null, MayJustify = false };
         if (column.FigureScale == FigureScale.Tight)
@@ -240,11 +248,20 @@ internal sealed class BesideElement : BlockElement<BesideBlock>
         strips.Space(column.Session.Styles.Spacing.Block);
         return true;
 
+        StripList? Words()
+        {
+            if (column.Session.IsMeasuring)
+                return column.Session.TextTrials.Get(block.Text, textColumn) is { HasProblems: false } tried ? tried.Strips : null;
+            var set = new StripList();
+            textColumn.LayOut(block.Text, set);
+            return set;
+        }
+
         (StripList Strips, double Height) Figures(Column place)
         {
             var set = new StripList();
             place.LayOut(figures.Select(one => one is FigureBlock ? FigureRowElement.Widest(one) : one), set);
-            return (set, Stacking.Stack(set.Strips).Height);
+            return (set, set.HeightFrom(0));
         }
     }
 

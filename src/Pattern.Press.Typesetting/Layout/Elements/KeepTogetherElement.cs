@@ -67,7 +67,7 @@ internal sealed class KeepTogetherElement : BlockElement<KeepTogetherBlock>
             if (content.Count == 0)
                 return 0;
             var gap = isFirst ? 0 : Math.Max(content[0].Gap, strips.PendingSpace);
-            return gap + Stacking.Stack(content.Strips).Height;
+            return gap + content.HeightFrom(0);
         }
     }
 }

@@ -27,6 +27,9 @@ internal sealed class StripList
     /// <summary>Whether the next strip starts a page.</summary>
     public bool IsAtPageStart => _startsPage || _strips.Count == 0;
 
+    /// <summary>Whether nothing was put into it nor asked of it.</summary>
+    public bool IsUntouched => _strips.Count == 0 && _gap == 0 && _destinations.Count == 0 && !_startsPage;
+
     /// <summary>Asks for room above the next strip, in millimetres.</summary>
     public void Space(double gap) => _gap = Math.Max(_gap, gap);
 

@@ -17,8 +17,18 @@ internal static class LineBreaks
     public static bool[] Find(ReadOnlySpan<char> text)
     {
         var breaks = new bool[text.Length];
+        Find(text, breaks);
+        return breaks;
+    }
+
+    /// <summary>The same, into an array that is there already.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="breaks">As long as the text; whatever it held is overwritten.</param>
+    public static void Find(ReadOnlySpan<char> text, Span<bool> breaks)
+    {
+        breaks.Clear();
         if (text.Length == 0)
-            return breaks;
+            return;
         var before = ClassOf(text[0]);
         if (before == LineBreakClass.CM)
             before = LineBreakClass.AL; // LB10
@@ -42,8 +52,6 @@ internal static class LineBreaks
             before = after;
             afterSpace = after == LineBreakClass.SP;
         }
-
-        return breaks;
     }
 
     private static bool IsSpacedDash(ReadOnlySpan<char> text, int at) =>

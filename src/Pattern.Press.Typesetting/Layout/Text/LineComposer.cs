@@ -62,12 +62,12 @@ internal sealed class LineComposer
         return line;
     }
 
-    private void Append(string text, IReadOnlyList<ShapedGlyph> glyphs, TextStyle style, InlinePart part, string destination)
+    private void Append(string text, ReadOnlySpan<ShapedGlyph> glyphs, TextStyle style, InlinePart part, string destination)
     {
         Switch(style, part, destination);
         var offset = _text.Length;
-        for (var i = 0; i < glyphs.Count; i++)
-            Append(glyphs[i] with { Start = glyphs[i].Start + offset }, style);
+        foreach (var glyph in glyphs)
+            Append(glyph with { Start = glyph.Start + offset }, style);
         _text.Append(text);
     }
 

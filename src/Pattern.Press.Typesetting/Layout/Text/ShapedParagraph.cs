@@ -1,4 +1,4 @@
-using System.Runtime.InteropServices;
+using System.Buffers;
 
 namespace Pattern.Press.Typesetting.Layout.Text;
 
@@ -8,32 +8,38 @@ namespace Pattern.Press.Typesetting.Layout.Text;
 /// </summary>
 internal sealed class ShapedParagraph
 {
-    private const double HyphenPenalty = 50;
-    private const double DashPenalty = 10;
-    private const double SlashPenalty = 100;
+    private const float HyphenPenalty = 50;
+    private const float DashPenalty = 10;
+    private const float SlashPenalty = 100;
     private const char SoftHyphen = '\u00AD';
 
-    // A glue of Knuth and Plass: a space may grow by a half and shrink by a third.
-    private const double Stretch = 1.0 / 2;
-    private const double Shrink = 1.0 / 3;
-
+    // A long book has hundreds of thousands of words, all of them kept until its pages are drawn: what is kept of each is
+    // small, and lies in arrays of the right length.
     private readonly InlineText _text;
-    private readonly List<Segment> _segments = [];
-    private readonly List<(int First, int Count, Piece Hyphen, bool Space)> _content = [];
-    private readonly List<Piece> _pieces = [];
-    private readonly List<(double Width, bool Justified, int[] Ends)> _breaks = [];
+    private readonly Segment[] _segments = [];
+    private readonly Content[] _content = [];
+    private readonly Piece[] _pieces = [];
+    private readonly Lock _breaking = new();
     private readonly double _em;
+
+    // Paragraphs are cut one after the other, so one list serves all of a thread; it is empty between two.
+    [ThreadStatic]
+    private static List<Piece>? _spare;
+
+    private (double Width, bool Justified, int[] Ends)[] _breaks = [];
 
     public ShapedParagraph(InlineText text, double em)
     {
         (_text, _em) = (text, em);
-        Cut();
+        if (text.Text.Length > 0)
+            (_segments, _content, _pieces) = Cut();
         foreach (var segment in _segments)
             MinWidth = Math.Max(MinWidth, segment.Width);
-        HasMissingGlyphs = _pieces.Exists(piece => piece.Word.Glyphs.Any(glyph => glyph.Id == 0));
+        foreach (var piece in _pieces)
+            HasMissingGlyphs |= piece.Word.HasMissingGlyphs;
     }
 
-    public bool IsEmpty => _segments.Count == 0;
+    public bool IsEmpty => _segments.Length == 0;
 
     /// <summary>The stretches of it that are elements of the structure, without their elements.</summary>
     public IReadOnlyList<InlinePart> Parts => _text.Parts;
@@ -50,7 +56,7 @@ internal sealed class ShapedParagraph
         get
         {
             double widest = 0, line = 0;
-            for (var i = 0; i < _segments.Count; i++)
+            for (var i = 0; i < _segments.Length; i++)
             {
                 line += _segments[i].Width;
                 widest = Math.Max(widest, line);
@@ -62,7 +68,7 @@ internal sealed class ShapedParagraph
     }
 
     /// <summary>All its words as they are shaped.</summary>
-    public IEnumerable<(ShapedWord Word, TextStyle Style)> Words => _pieces.Select(piece => (piece.Word, piece.Style));
+    public IEnumerable<(ShapedWord Word, TextStyle Style)> Words => _pieces.Select(piece => (piece.Word, _text.Spans[piece.Span].Style));
 
     /// <summary>The words of the widest part that cannot be broken, for messages.</summary>
     public string WidestWords
@@ -70,14 +76,13 @@ internal sealed class ShapedParagraph
         get
         {
             var widest = 0;
-            for (var i = 1; i < _segments.Count; i++)
+            for (var i = 1; i < _segments.Length; i++)
             {
                 if (_segments[i].Width > _segments[widest].Width)
                     widest = i;
             }
 
-            var (first, count, _, _) = _content[widest];
-            return string.Concat(_pieces.GetRange(first, count).Select(piece => piece.Word.Text));
+            return string.Concat(_pieces[_content[widest].First..EndOfPieces(widest)].Select(piece => piece.Word.Text));
         }
     }
 
@@ -86,7 +91,7 @@ internal sealed class ShapedParagraph
     /// <param name="justified">Whether lines fill it.</param>
     public IReadOnlyList<int> Ends(double width, bool justified)
     {
-        lock (_breaks)
+        lock (_breaking)
         {
             foreach (var known in _breaks)
             {
@@ -94,8 +99,8 @@ internal sealed class ShapedParagraph
                     return known.Ends;
             }
 
-            var ends = LineBreaker.Break(CollectionsMarshal.AsSpan(_segments), MeasureOf(width, justified));
-            _breaks.Add((width, justified, ends));
+            var ends = LineBreaker.Break(_segments, MeasureOf(width, justified));
+            _breaks = [.. _breaks, (width, justified, ends)];
             return ends;
         }
     }
@@ -126,7 +131,7 @@ internal sealed class ShapedParagraph
 
     private SetLine Compose(LineComposer composer, int start, int end, LineMeasure measure, IReadOnlyList<InlinePart> parts)
     {
-        var last = end == _segments.Count - 1 || _segments[end].MustBreak;
+        var last = end == _segments.Length - 1 || _segments[end].MustBreak;
         double width = _segments[end].Width + _segments[end].Hyphen, stretch = 0, shrink = 0;
         for (var i = start; i < end; i++)
         {
@@ -138,52 +143,62 @@ internal sealed class ShapedParagraph
         var ratio = Math.Max(-1, LineBreaker.Ratio(width, stretch, shrink, last, measure));
         for (var i = start; i <= end; i++)
         {
-            var (first, count, hyphen, space) = _content[i];
-            for (var p = first; p < first + count; p++)
-                composer.Add(_pieces[p].Word, _pieces[p].Style, parts[_pieces[p].Part], _pieces[p].Destination);
+            var content = _content[i];
+            for (var p = content.First; p < EndOfPieces(i); p++)
+            {
+                var span = _text.Spans[_pieces[p].Span];
+                composer.Add(_pieces[p].Word, span.Style, parts[span.Part], span.Destination);
+            }
+
             var segment = _segments[i];
+            var after = _text.Spans[content.Span];
             if (i == end && segment.Hyphen > 0)
-                composer.Add(hyphen.Word, hyphen.Style, parts[hyphen.Part]);
-            if (!space)
+                composer.Add(HyphenOf(after.Style), after.Style, parts[after.Part]);
+            if (!content.HasSpace)
                 continue;
             if (i < end)
-                composer.AddSpace(segment.Space + (ratio * (ratio >= 0 ? segment.Stretch : segment.Shrink)), hyphen.Style, parts[hyphen.Part]);
-            else if (i < _segments.Count - 1)
-                composer.AddLineEnd(hyphen.Style, parts[hyphen.Part]);
+                composer.AddSpace(segment.Space + (ratio * (ratio >= 0 ? segment.Stretch : segment.Shrink)), after.Style, parts[after.Part]);
+            else if (i < _segments.Length - 1)
+                composer.AddLineEnd(after.Style, parts[after.Part]);
         }
 
         return composer.Finish();
     }
 
+    private int EndOfPieces(int segment) => segment + 1 < _content.Length ? _content[segment + 1].First : _pieces.Length;
+
     /// <summary>Cuts the text at every place where a line may end.</summary>
-    private void Cut()
+    private (Segment[] Segments, Content[] Content, Piece[] Pieces) Cut()
     {
         var text = _text.Text;
-        if (text.Length == 0)
-            return;
-        var breaks = LineBreaks.Find(text);
+        var rented = ArrayPool<bool>.Shared.Rent(text.Length);
+        var breaks = rented.AsSpan(0, text.Length);
+        LineBreaks.Find(text, breaks);
         foreach (var span in _text.Spans)
         {
             if (span.Kind != SpanKind.Words)
-                breaks.AsSpan(span.Start + 1, span.End - span.Start - 1).Clear();
+                breaks[(span.Start + 1)..span.End].Clear();
         }
 
-        var segments = breaks.AsSpan(0, text.Length).Count(true) + 1;
-        _segments.EnsureCapacity(segments);
-        _content.EnsureCapacity(segments);
-        _pieces.EnsureCapacity(segments);
-        var start = 0;
-        var spanIndex = 0;
+        var segments = new Segment[breaks.Count(true) + 1];
+        var content = new Content[segments.Length];
+        var pieces = _spare ??= [];
+        var (start, spanIndex, at) = (0, 0, 0);
         for (var i = 1; i <= text.Length; i++)
         {
             if (i < text.Length && !breaks[i])
                 continue;
-            AddSegment(start, i, ref spanIndex);
-            start = i;
+            (segments[at], content[at]) = SegmentOf(start, i, pieces, ref spanIndex);
+            (start, at) = (i, at + 1);
         }
+
+        var cut = (segments, content, pieces.ToArray());
+        pieces.Clear();
+        ArrayPool<bool>.Shared.Return(rented);
+        return cut;
     }
 
-    private void AddSegment(int start, int end, ref int spanIndex)
+    private (Segment Segment, Content Content) SegmentOf(int start, int end, List<Piece> pieces, ref int spanIndex)
     {
         var text = _text.Text;
         var forced = text[end - 1] == '\n';
@@ -193,29 +208,27 @@ internal sealed class ShapedParagraph
         var spaces = end - wordEnd > 0;
         var soft = wordEnd > start && text[wordEnd - 1] == SoftHyphen && end < text.Length;
 
-        var first = _pieces.Count;
+        var first = pieces.Count;
         var width = 0.0;
         while (_text.Spans[spanIndex].End <= start)
             spanIndex++;
-        for (var s = spanIndex; s < _text.Spans.Count && _text.Spans[s].Start < wordEnd; s++)
+        for (var s = spanIndex; s < _text.Spans.Length && _text.Spans[s].Start < wordEnd; s++)
         {
-            var span = _text.Spans[s];
-            var from = Math.Max(start, span.Start);
-            var to = Math.Min(wordEnd, span.End);
+            var from = Math.Max(start, _text.Spans[s].Start);
+            var to = Math.Min(wordEnd, _text.Spans[s].End);
             if (to > from)
-                width += AddPieces(text.AsSpan(from, to - from), span);
+                width += AddPieces(text.AsSpan(from, to - from), s, pieces);
         }
 
         while (_text.Spans[spanIndex].End < end)
             spanIndex++;
-        var spaceSpan = _text.Spans[spanIndex];
-        var space = spaces && !forced ? spaceSpan.Style.SpaceWidth : 0;
-        var hyphen = soft ? spaceSpan.Style.WidthOf(HyphenOf(spaceSpan.Style)) : 0;
-        _content.Add((first, _pieces.Count - first, new Piece(soft ? HyphenOf(spaceSpan.Style) : spaceSpan.Style.Space, spaceSpan.Style, spaceSpan.Part, ""), spaces));
-        _segments.Add(new Segment(width, space, space * Stretch, space * Shrink, hyphen, PenaltyAfter(text, wordEnd, spaces, soft), forced));
+        var style = _text.Spans[spanIndex].Style;
+        var space = spaces && !forced ? style.SpaceWidth : 0;
+        var hyphen = soft ? style.WidthOf(HyphenOf(style)) : 0;
+        return (new Segment(width, space, hyphen, PenaltyAfter(text, wordEnd, spaces, soft), forced), new Content(first, spanIndex, spaces));
     }
 
-    private static double PenaltyAfter(string text, int wordEnd, bool spaces, bool soft)
+    private static float PenaltyAfter(string text, int wordEnd, bool spaces, bool soft)
     {
         if (spaces || wordEnd == 0)
             return 0;
@@ -229,12 +242,13 @@ internal sealed class ShapedParagraph
         return hyphen with { Text = SoftHyphen.ToString() };
     }
 
-    private double AddPieces(ReadOnlySpan<char> text, in TextSpan span)
+    private double AddPieces(ReadOnlySpan<char> text, int at, List<Piece> pieces)
     {
+        var span = _text.Spans[at];
         if (span.Kind == SpanKind.PageNumber)
-            return AddPiece(span.Style.Shape(text), span);
+            return AddPiece(span.Style.Shape(text), at, pieces);
         if (span.Kind == SpanKind.Words)
-            return AddPiece(span.Style.Shape(Visible(text)), span);
+            return AddPiece(span.Style.Shape(Visible(text)), at, pieces);
         var width = 0.0;
         foreach (var part in MeasureParts.Of(text))
         {
@@ -246,18 +260,19 @@ internal sealed class ShapedParagraph
                     MeasurePartKind.FractionSpace => span.Style.FractionSpace,
                     _ => span.Style.Shape(words),
                 },
-                span);
+                at,
+                pieces);
         }
 
         return width;
     }
 
-    private double AddPiece(ShapedWord word, in TextSpan span)
+    private double AddPiece(ShapedWord word, int span, List<Piece> pieces)
     {
-        if (word.Glyphs.Count == 0)
+        if (word.Glyphs.Length == 0)
             return 0;
-        _pieces.Add(new Piece(word, span.Style, span.Part, span.Destination));
-        return span.Style.WidthOf(word);
+        pieces.Add(new Piece(word, span));
+        return _text.Spans[span].Style.WidthOf(word);
     }
 
     /// <summary>The text without the characters that only say where lines may break.</summary>
@@ -277,5 +292,9 @@ internal sealed class ShapedParagraph
         return kept.AsSpan(0, count);
     }
 
-    private readonly record struct Piece(ShapedWord Word, TextStyle Style, int Part, string Destination);
+    /// <summary>A word, and which of the text's spans it belongs to.</summary>
+    private readonly record struct Piece(ShapedWord Word, int Span);
+
+    /// <summary>What a segment holds: its pieces from the first on, and which span the space or the hyphen after it belongs to.</summary>
+    private readonly record struct Content(int First, int Span, bool HasSpace);
 }

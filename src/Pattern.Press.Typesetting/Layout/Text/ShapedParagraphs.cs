@@ -20,7 +20,7 @@ internal sealed class ShapedParagraphs
     {
         if (_known.TryGetValue((inlines, look), out var known))
             return known;
-        var shaped = new ShapedParagraph(new InlineText(inlines, look, session), look.Size * TextStyle.Point);
+        var shaped = new ShapedParagraph(InlineJoiner.Join(inlines, look, session), look.Size * TextStyle.Point);
 
         // Numbers of pages change from pass to pass, and from paper to paper.
         return HasPageNumbers(inlines) ? shaped : _known.GetOrAdd((inlines, look), shaped);

@@ -8,7 +8,11 @@ namespace Pattern.Press.Typesetting.Layout.Text;
 /// <param name="Text">What it says.</param>
 /// <param name="Glyphs">Its glyphs.</param>
 /// <param name="Units">The sum of their advances.</param>
-internal sealed record ShapedWord(string Text, IReadOnlyList<ShapedGlyph> Glyphs, int Units);
+internal sealed record ShapedWord(string Text, ShapedGlyph[] Glyphs, int Units)
+{
+    /// <summary>Whether the face lacks a glyph for some of it.</summary>
+    public bool HasMissingGlyphs { get; } = Array.Exists(Glyphs, glyph => glyph.Id == 0);
+}
 
 /// <summary>
 /// The words that were shaped before in a face. A booklet uses few different words, and each is shaped once for all its
@@ -50,7 +54,7 @@ internal sealed class ShapedWords
         }
 
         var written = text.ToString();
-        var glyphs = Shaper.Shape(written, _face, 10, _features, _language).Glyphs;
+        ShapedGlyph[] glyphs = [.. Shaper.Shape(written, _face, 10, _features, _language).Glyphs];
         var units = 0;
         foreach (var glyph in glyphs)
             units += glyph.Advance;

@@ -69,7 +69,7 @@ internal sealed class TextStyle
         (_fractions ??= ShapedWords.Of(Face, (Features & ~FontFeatures.TabularFigures) | FontFeatures.Fraction, _language)).Get(text);
 
     /// <summary>The width of a word in millimetres.</summary>
-    public double WidthOf(ShapedWord word) => (word.Units + (word.Glyphs.Count * (long)Tracking)) * Scale;
+    public double WidthOf(ShapedWord word) => (word.Units + (word.Glyphs.Length * (long)Tracking)) * Scale;
 
     /// <summary>A run of the whole text, on one line.</summary>
     public ShapedRun Run(string text) => new(Face, Size, text, _words.Get(text).Glyphs) { Tracking = Tracking };
