@@ -12,10 +12,7 @@ namespace Pattern.Press.Nets.Folding;
 /// </remarks>
 public static class Facets
 {
-    /// <summary>How far strips may stand off the smooth surface in proofs, in millimetres: half of what is rounded to when it is printed.</summary>
-    public const double InProofs = 0.05;
-
-    /// <summary>How far they may in drawings, in millimetres on paper: less than a hair line is wide.</summary>
+    /// <summary>How far strips may stand off the smooth surface in drawings, in millimetres on paper: less than a hair line is wide.</summary>
     public const double OnPaper = 0.1;
 
     /// <summary>No panel is cut into more strips for it: what is that large is shown smaller, and no hand rolls it truer.</summary>

@@ -5,9 +5,12 @@ using Pattern.Press.Structures.Fitting;
 
 namespace Pattern.Press.Structures.Tests.Proofs;
 
-/// <summary>What bends is proven in strips that stand off the smooth surface by no more than the tolerance says.</summary>
+/// <summary>What bends is cut into strips that stand off the smooth surface by no more than the tolerance says.</summary>
 public sealed class FacetsTests
 {
+    // In millimetres.
+    private const double Tolerance = 0.05;
+
     public static TheoryData<string> Bent => FinenessTests.Bent;
 
     [Theory]
@@ -47,9 +50,9 @@ public sealed class FacetsTests
 
     [Theory]
     [MemberData(nameof(Bent))]
-    public void Every_strip_keeps_the_tolerance_of_proofs_in_any_size(string id)
+    public void Every_strip_keeps_the_tolerance_in_any_size(string id)
     {
-        foreach (var kit in Fits(id).Select(fit => Facets.Within(fit.Model.Kit, Facets.InProofs)))
+        foreach (var kit in Fits(id).Select(fit => Facets.Within(fit.Model.Kit, Tolerance)))
         {
             // Each strip between two rulings, where it is widest.
             foreach (var bend in kit.Pieces.SelectMany(part => part.Piece.Panels).Select(panel => panel.Bend).OfType<Bend>())
@@ -60,7 +63,7 @@ public sealed class FacetsTests
                     var (a, b) = (bend.Rulings[i - 1], bend.Rulings[i]);
                     var onSheet = Math.Asin(Math.Abs((a.To - a.From).Cross(b.To - b.From)) / (a.From.DistanceTo(a.To) * b.From.DistanceTo(b.To))) * 180 / Math.PI;
                     var bent = Math.Max(Math.Abs(a.Angle), Math.Abs(b.Angle));
-                    Assert.InRange(Facets.Sagitta(Math.Max(a.From.DistanceTo(b.From), a.To.DistanceTo(b.To)), Math.Sqrt((bent * bent) + (onSheet * onSheet))), 0, Facets.InProofs);
+                    Assert.InRange(Facets.Sagitta(Math.Max(a.From.DistanceTo(b.From), a.To.DistanceTo(b.To)), Math.Sqrt((bent * bent) + (onSheet * onSheet))), 0, Tolerance);
                 }
             }
         }
@@ -72,7 +75,7 @@ public sealed class FacetsTests
     {
         foreach (var fit in Fits(id).Take(2))
         {
-            var usual = Facets.Within(fit.Model.Kit, Facets.InProofs);
+            var usual = Facets.Within(fit.Model.Kit, Tolerance);
             var finer = usual with { Parts = [.. usual.Parts.Select(part => part.Kind == PartKind.Piece ? part with { Piece = part.Piece.Finer(2) } : part)] };
             var (one, other) = (Proofs(fit, usual), Proofs(fit, finer));
             Assert.Equal(one.Select(proof => (proof.Kind, proof.Piece)), other.Select(proof => (proof.Kind, proof.Piece)));
@@ -82,7 +85,7 @@ public sealed class FacetsTests
             Assert.All(one.Zip(other), pair =>
             {
                 if (double.IsFinite(pair.First.Found))
-                    Assert.InRange(pair.First.Found - pair.Second.Found, -2 * Facets.InProofs, 2 * Facets.InProofs);
+                    Assert.InRange(pair.First.Found - pair.Second.Found, -2 * Tolerance, 2 * Tolerance);
                 Assert.Equal(pair.First.Holds, pair.Second.Holds);
             });
         }
@@ -97,7 +100,7 @@ public sealed class FacetsTests
         var compared = 0;
         foreach (var fit in Fits(id))
         {
-            var piece = Facets.Within(fit.Model.Kit.Pieces.First().Piece, Facets.InProofs);
+            var piece = Facets.Within(fit.Model.Kit.Pieces.First().Piece, Tolerance);
             var pose = Folder.Finished(piece);
             var panel = piece.Panels.Single(one => one.Bend is not null);
             var rulings = panel.Bend!.Rulings;
@@ -128,7 +131,7 @@ public sealed class FacetsTests
             var (smooth, area) = (Math.PI * height / 3 * ((r1 * r1) + (r1 * r2) + (r2 * r2)), Math.PI * slope * (r1 + r2));
 
             // No place of a strip is farther from the smooth surface than the tolerance.
-            Assert.InRange(volume, smooth - (area * Facets.InProofs), smooth);
+            Assert.InRange(volume, smooth - (area * Tolerance), smooth);
 
             // Of a sector each strip keeps the part under its chord: sin a / a, which is more than 1 − a²/6.
             Assert.InRange(SolidMeasure.Surface(strips.Skip(1).Take(round)), area * (1 - (angle * angle / 6)) * (1 - 1e-9), area * (1 + 1e-9));

@@ -29,9 +29,6 @@ public static class KitProofs
     public static IReadOnlyList<FoldingProof> Of(KitToProve kit)
     {
         ArgumentNullException.ThrowIfNull(kit);
-
-        // What bends, as finely as keeps what is printed of it.
-        kit = kit with { Kit = Facets.Within(kit.Kit, Facets.InProofs) };
         var work = new Working(kit);
         var proofs = new List<FoldingProof>();
         foreach (var part in kit.Kit.Pieces)
