@@ -61,7 +61,7 @@ internal sealed class FinishedFigure
             GoesWhere.Over => _phrases.Format("alternative.goes_over", values),
             GoesWhere.Around => _phrases.Format("alternative.goes_around", values),
             GoesWhere.On => _phrases.Format("alternative.goes_on", values),
-            GoesWhere.Beside => _phrases.Format("alternative.goes_beside", values),
+            GoesWhere.Beside when !entry.IsPutIn => _phrases.Format("alternative.goes_beside", values),
             _ => _phrases.Format("alternative.goes_inside", values),
         };
         return $"{way} {Whole()}";

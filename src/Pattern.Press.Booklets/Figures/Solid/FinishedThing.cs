@@ -105,10 +105,10 @@ public sealed class FinishedThing
     {
         var apart = _thing.Apart();
         Add(scene, apart, default);
-        foreach (var (part, place) in apart.Zip(_thing.Closed).Where(pair => pair.First.Copy == 0))
+        foreach (var (part, place) in apart.Zip(_thing.BeforeClosing).Where(pair => pair.First.Copy == 0))
         {
             var host = apart.FirstOrDefault(one => one.Part.Part == part.Part.To);
-            var way = AssembledThing.Direction(part.Part.Leaves);
+            var way = _thing.Way(part.Part);
             if (host is null)
                 continue;
 
@@ -130,10 +130,10 @@ public sealed class FinishedThing
             return false;
         var closed = _thing.Closed;
         var before = _thing.Parts.TakeWhile(one => one.Part != part).Where(one => AssembledThing.Covers(entry) || !AssembledThing.Covers(one)).Select(one => one.Part).ToHashSet(StringComparer.Ordinal);
-        var standing = (AssembledThing.Covers(entry) ? closed : _thing.Open(opening)).Where(one => before.Contains(one.Part.Part)).ToList();
+        var standing = (AssembledThing.Covers(entry) ? closed : _thing.Open(opening, wholly: true)).Where(one => before.Contains(one.Part.Part)).ToList();
         var hidden = AssembledThing.Covers(entry) && standing.Exists(one => one.Part.To is null && one.Pose is not null && entry.Goes == GoesWhere.Around);
-        var way = AssembledThing.Direction(entry.Leaves);
-        var own = closed.Where(one => one.Part.Part == part).ToList();
+        var way = _thing.Way(entry);
+        var own = _thing.BeforeClosing.Where(one => one.Part.Part == part).ToList();
         var reach = standing.Where(one => !hidden || one.Part.To is null).SelectMany(one => one.Corners).Max(way.Dot);
         var size = own.SelectMany(one => one.Corners).Max(way.Dot) - own.SelectMany(one => one.Corners).Min(way.Dot);
         var shift = way * (Math.Max(0, reach - own.SelectMany(one => one.Corners).Min(way.Dot)) + (0.25 * Math.Max(size, Outside.Height)));

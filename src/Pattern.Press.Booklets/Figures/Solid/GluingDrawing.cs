@@ -63,17 +63,20 @@ public sealed class GluingDrawing : IDrawing
         Pose At(double moment) => Layers.Apart(closing.At(moment), 2 * FinishedThing.Hair).Moved(shift);
     }
 
-    // As near to closing and to the usual view as shows enough of the glue; the usual one where none does.
+    // As near to closing and to the usual view as shows enough of the glue; the usual one where none does. Moments at which tabs
+    // would be drawn through faces are passed over, if there are others.
     private static (double Moment, Axonometry View) Choice(SeamClosing closing, GlueArea[] areas, Func<double, Pose> at)
     {
-        for (var i = 0; i <= Earlier; i++)
+        var all = Enumerable.Range(0, Earlier + 1).Select(i => closing.Apart + ((closing.Widest - closing.Apart) * i / Earlier)).ToList();
+        var whole = all.FindAll(moment => !Piercing.Of(closing.At(moment)));
+        var moments = whole.Count > 0 ? whole : all;
+        foreach (var moment in moments)
         {
-            var moment = closing.Apart + ((closing.Widest - closing.Apart) * i / Earlier);
             if (Best(moment, Views) is { } view)
                 return (moment, view);
         }
 
-        return (closing.Apart, Best(closing.Apart, FromBelow) ?? Views[0]);
+        return (moments[0], Best(moments[0], FromBelow) ?? Views[0]);
 
         Axonometry? Best(double moment, Axonometry[] views)
         {

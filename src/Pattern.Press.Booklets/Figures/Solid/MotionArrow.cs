@@ -17,6 +17,9 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
     /// <summary>A turn past this angle, in degrees, takes a panel over into where it came from.</summary>
     private const double FarOver = 120;
 
+    /// <summary>What turns by less than this, in degrees, does not move to the eye.</summary>
+    private const double LeastTurn = 5;
+
     /// <summary>Its length in millimetres.</summary>
     public double Length => Path.Zip(Path.Skip(1), (a, b) => a.DistanceTo(b)).Sum();
 
@@ -35,14 +38,14 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(at);
         var poses = Enumerable.Range(0, Stretches + 1).Select(i => at(from + ((to - from) * i / Stretches))).ToList();
-        var arrows = new List<MotionArrow>();
+        var arrows = new List<(MotionArrow Arrow, Fold Carrier)>();
         var goesOver = false;
         foreach (var fold in piece.Folds.Where(fold => fold.Bulge == 0))
         {
             // What turns with something else, and what is folded in between, would only confuse.
             var panel = piece.Panel(fold.Child);
             var turned = poses[0].Angles.TryGetValue(fold, out var angle) ? poses[^1].Angles[fold] - angle : 0;
-            if (panel.Role == PanelRole.Gusset || panel.Bend is not null || Math.Abs(turned) < 5)
+            if (panel.Role == PanelRole.Gusset || panel.Bend is not null || Math.Abs(turned) < LeastTurn)
                 continue;
             var outer = Outer(panel, fold);
             var path = poses.Select(pose => pose.Panel(panel.Name).At(outer)).ToList();
@@ -56,17 +59,29 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
 
             var arrow = new MotionArrow(path);
             if (arrow.Length > 1)
-                arrows.Add(arrow);
+                arrows.Add((arrow, Carrier(fold)));
         }
 
-        arrows.AddRange(piece.Panels.Where(IsRolled).SelectMany(panel => Ends(poses[0], panel))
+        // What one fold carries along is one motion. Of those that go farthest the nearest; where they go in over a wall, only
+        // those whose inside is seen.
+        var motions = arrows.GroupBy(way => way.Carrier).Select(group => group.MaxBy(way => Math.Round(way.Arrow.Length, 3)).Arrow).ToList();
+        motions.AddRange(piece.Panels.Where(IsRolled).SelectMany(panel => Ends(poses[0], panel))
             .Select(end => new MotionArrow([.. poses.Select(pose => pose.Panel(end.Strip).At(end.At))])).Where(arrow => arrow.Length > 1));
-
-        // Of those that go farthest the nearest; where they go in over a wall, only those whose inside is seen.
-        var longest = arrows.Select(arrow => arrow.Length).DefaultIfEmpty(0).Max();
+        var longest = motions.Select(arrow => arrow.Length).DefaultIfEmpty(0).Max();
         var middle = poses[0].Root.At(poses[0].Root.Panel.Outline.Centroid);
         double Near(MotionArrow arrow) => Math.Round(viewer.Dot((arrow.Path[0] - middle) with { Z = 0 }), 3);
-        return [.. arrows.Where(arrow => arrow.Length > 0.5 * longest && (!goesOver || Near(arrow) < 0)).OrderByDescending(Near).Take(most)];
+        return [.. motions.Where(arrow => arrow.Length > 0.5 * longest && (!goesOver || Near(arrow) < 0)).OrderByDescending(Near).Take(most)];
+
+        double Turned(Fold fold) => poses[0].Angles.TryGetValue(fold, out var angle) ? Math.Abs(poses[^1].Angles[fold] - angle) : 0;
+
+        // The fold nearest to the root that turns and carries a panel.
+        Fold Carrier(Fold fold)
+        {
+            var carrier = fold;
+            for (var above = fold; above is not null; above = piece.Folds.FirstOrDefault(one => one.Child == above.Parent))
+                carrier = Turned(above) < LeastTurn ? carrier : above;
+            return carrier;
+        }
     }
 
     /// <summary>

@@ -21,6 +21,9 @@ public sealed class AssembledThing
     /// <summary>How far flaps are folded that are shown open, as a part of their finished angle.</summary>
     private const double FlapOpening = 0.12;
 
+    // How many states between closed and flat are tried for a way in.
+    private const int LessFolded = 39;
+
     private readonly Kit kit;
     private readonly ItemBody? item;
     private readonly Func<Part, double> caliper;
@@ -56,31 +59,42 @@ public sealed class AssembledThing
     /// something has come off its own way, far enough to be clear of the item.
     /// </summary>
     /// <param name="opening">How far pieces that open as a whole are folded: 0 flat, 1 closed.</param>
-    public IReadOnlyList<PosedPart> Open(double opening)
+    /// <param name="wholly">Whether flaps are as far open as they go, so that nothing is in the way of what is put in.</param>
+    public IReadOnlyList<PosedPart> Open(double opening, bool wholly = false)
     {
         var parts = new List<PosedPart>();
         foreach (var part in Closed)
         {
-            var moved = part.Pose is null ? part : part with { Pose = Opened(part, opening) };
+            var moved = part.Pose is null ? part : part with { Pose = WithWayIn(part) ?? Opened(part, opening, wholly ? 0 : FlapOpening) };
             parts.Add(moved.Moved(ComesOff(part) ? Direction(part.Part.Leaves) * Lift(part.Part) : default));
         }
 
         return parts;
     }
 
-    /// <summary>Everything taken apart along the ways it comes off, each clear of what it comes from.</summary>
+    /// <summary>
+    /// Everything in its place at the moment before it is closed: what something goes into stands open, what goes into its host
+    /// in the end lies there.
+    /// </summary>
+    public IReadOnlyList<PosedPart> BeforeClosing => [.. Closed.Select(BeforeItCloses)];
+
+    /// <summary>
+    /// Everything taken apart along the ways it comes off, each clear of what it comes from, and in the state in which it goes
+    /// together: as <see cref="BeforeClosing"/>.
+    /// </summary>
     public IReadOnlyList<PosedPart> Apart()
     {
         var shifts = new Dictionary<string, Vector3d>(StringComparer.Ordinal);
         var placed = new List<PosedPart>();
+        var together = BeforeClosing;
         foreach (var part in Parts)
         {
-            var copies = Closed.Where(one => one.Part.Part == part.Part).ToList();
+            var copies = together.Where(one => one.Part.Part == part.Part).ToList();
             var shift = part.To is null ? default : shifts.GetValueOrDefault(part.To);
             if (part.To is not null)
             {
                 // Beyond everything that is taken apart the same way already, by two fifths of the thing's size.
-                var way = Direction(part.Leaves);
+                var way = Way(part);
                 var clear = 0.4 * Size(Closed);
                 var reach = placed.SelectMany(one => one.Corners).Max(corner => way.Dot(corner));
                 shift += way * Math.Max(0, reach + clear - copies.SelectMany(one => one.Corners).Min(corner => way.Dot(corner + shift)));
@@ -123,6 +137,59 @@ public sealed class AssembledThing
         Leaving.Back => Vector3d.UnitY,
         _ => Vector3d.UnitZ,
     };
+
+    /// <summary>The arrow of length 1 along which a part leaves what it goes to: its own way, or out of the mouth of what it is put into.</summary>
+    public Vector3d Way(AssembledPart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return Direction(PutIn(part, 0) is var (host, body) && Mouth(host, body) is { } mouth ? mouth : part.Leaves);
+    }
+
+    /// <summary>The side of a flat piece through which most of what is put into it would go; null where it is closed all round.</summary>
+    private static Leaving? Mouth(PosedPart host, PosedPart body) =>
+        new[] { Leaving.Back, Leaving.Front, Leaving.Right, Leaving.Left }
+            .Select(way => (Way: way, Room: Proofs.ItemRoom.InPocket(body.Item!, body.Foot, host.Pose!, 0, way, host.Part.Opens)))
+            .Where(side => side.Room is not null)
+            .OrderByDescending(side => Math.Round(side.Room!.Room, 6))
+            .Select(side => (Leaving?)side.Way)
+            .FirstOrDefault();
+
+    private PosedPart BeforeItCloses(PosedPart part)
+    {
+        if (PutIn(part.Part, 0) is var (_, body))
+            return Pressed(part, body);
+        var isFilled = Parts.Any(one => one.To == part.Part.Part && (one.Goes == GoesWhere.Inside || one.IsPutIn));
+        if (part.Pose is null || !isFilled)
+            return part;
+        return part.Part.OpensWholly ? part with { Pose = WithWayIn(part) ?? part.Pose } : part with { Pose = Opened(part, 1, 0) };
+    }
+
+    // A piece that is put into something, as it lies there: nearly closed folds pressed down, its longer side along its host's.
+    private PosedPart Pressed(PosedPart part, PosedPart body)
+    {
+        var pose = layers(Folder.Pose(part.Pose!.Strips, fold => fold.Angle > NearlyOver ? 180 : fold.Angle));
+        if (Wide(pose) != body.Item!.Width >= body.Item.Depth)
+            pose = pose.Moved(RigidMotion.Turn(default, Vector3d.UnitZ, 90));
+        var corners = pose.Panels.SelectMany(panel => panel.Corners).ToList();
+        return part with { Pose = pose.Moved(RigidMotion.By(body.Foot - MiddleOf(corners))) };
+
+        static bool Wide(Pose pose)
+        {
+            var corners = pose.Panels.SelectMany(panel => panel.Corners).ToList();
+            return corners.Max(c => c.X) - corners.Min(c => c.X) >= corners.Max(c => c.Y) - corners.Min(c => c.Y);
+        }
+    }
+
+    // What is closed all round and opens as a whole, opened no farther than what is inside needs; null for what has a way in closed.
+    private Pose? WithWayIn(PosedPart part)
+    {
+        if (!part.Part.OpensWholly)
+            return null;
+        var inside = Closed.Where(one => one.Item is not null && one.Part.To == part.Part.Part && one.Part.Goes == GoesWhere.Inside).ToList();
+        if (inside.Count == 0 || !WayIn.IsShut(part.Pose!, inside))
+            return null;
+        return Enumerable.Range(1, LessFolded).Select(i => Folded(part, 1 - ((double)i / (LessFolded + 1)))).FirstOrDefault(pose => !WayIn.IsShut(pose, inside));
+    }
 
     /// <summary>A piece folded part of the way, where it stands when it is closed.</summary>
     public Pose Folded(PosedPart part, double opening)

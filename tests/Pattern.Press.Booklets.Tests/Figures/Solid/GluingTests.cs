@@ -149,6 +149,33 @@ public sealed class GluingTests
         return sum;
     }
 
+    [Theory]
+    [MemberData(nameof(Glued))]
+    public void No_tab_is_drawn_through_a_face_that_it_does_not_hang_on(string structure, string piece)
+    {
+        var kit = Kits().Single(one => one.Id == structure).Kit;
+        var drawing = GluingDrawing.Of(kit, kit.Pieces.Single(part => part.Piece.Id == piece).Piece, [])!;
+        var closing = SeamClosing.Of(drawing.Piece, kit.Assembly.Seams, [], FinishedThing.Opens(kit, drawing.Piece))!;
+        var pose = closing.At(drawing.Moment);
+        foreach (var tab in pose.Panels.Where(panel => panel.Panel.Role == PanelRole.Tab))
+        {
+            foreach (var face in pose.Panels.Where(panel => panel != tab && !pose.Piece.Folds.Any(fold => fold.Child == tab.Panel.Name && fold.Parent == panel.Panel.Name)))
+            {
+                // Seen from the face, the heights of places a millimetre or less apart all round the tab.
+                var home = face.Motion.Inverse;
+                foreach (var (from, to) in tab.Corners.Zip(tab.Corners.Skip(1)))
+                {
+                    var steps = 2 * (1 + (int)from.DistanceTo(to));
+                    var places = Enumerable.Range(0, steps + 1).Select(i => home.Apply(from + ((to - from) * ((double)i / steps)))).ToList();
+                    if (places.Min(place => place.Z) > -1 || places.Max(place => place.Z) < 1)
+                        continue;
+                    var through = new Point(places.MinBy(place => Math.Abs(place.Z)).X, -places.MinBy(place => Math.Abs(place.Z)).Y);
+                    Assert.False(face.Panel.Outline.Contains(through) && face.Panel.Outline.DistanceTo(through) > 1.5, $"{tab.Panel.Name} goes through {face.Panel.Name}");
+                }
+            }
+        }
+    }
+
     // Whether a panel is moved by what brings another one to its target.
     private static bool Hangs(string panel, string glued, string target, SeamClosing closing)
     {

@@ -56,6 +56,26 @@ public sealed class MotionArrowTests
         }
     }
 
+    [Theory]
+    [InlineData("gable-top-box", "box", 0.3)]
+    [InlineData("lantern", "shade", 0.3)]
+    [InlineData("lantern", "shade", 0.65)]
+    [InlineData("tuck-end-box", "box", 0.65)]
+    [InlineData("regular-solid", "solid", 0.65)]
+    public void No_two_arrows_tell_of_one_motion(string id, string name, double folded)
+    {
+        var piece = CatalogueKits.Of(id).Kit.Parts.Single(part => part.Piece.Id == name).Piece;
+        var arrows = MotionArrow.Folding(piece, part => FinishedThing.Standing(piece, part), folded, folded + 0.3, Viewer);
+        Assert.NotEmpty(arrows);
+
+        // As they are seen: two that lead the same way from nearly the same place would be read as one.
+        foreach (var (one, other) in arrows.Zip(arrows.Skip(1)))
+        {
+            var (a, b) = (one.Path[^1] - one.Path[0], other.Path[^1] - other.Path[0]);
+            Assert.False(a.Unit.Dot(b.Unit) > 0.9 && one.Path[0].DistanceTo(other.Path[0]) < 0.5 * one.Length, $"{one.Path[0]} and {other.Path[0]}");
+        }
+    }
+
     [Fact]
     public void Nothing_moves_once_it_is_folded()
     {
@@ -92,6 +112,68 @@ public sealed class MotionArrowTests
         Assert.Equal(["base", "platform", Assembly.Item, "lid"], apart.Select(part => part.Part.Part));
         foreach (var (below, above) in apart.Zip(apart.Skip(1)))
             Assert.True(above.Bottom > below.Top + 5);
+    }
+
+    public static TheoryData<string> Structures => CatalogueKits.Ids;
+
+    [Theory]
+    [MemberData(nameof(Structures))]
+    public void Taken_apart_what_the_item_goes_into_is_open_and_nothing_is_in_its_way(string id)
+    {
+        var (kit, item) = CatalogueKits.Of(id);
+        var thing = new FinishedThing(kit, item);
+        var apart = thing.Apart();
+        foreach (var inside in apart.Where(part => part.Item is not null && part.Part.Goes == GoesWhere.Inside))
+        {
+            var host = apart.First(part => part.Part.Part == inside.Part.To);
+            var place = thing.Closed.First(part => part.Part == inside.Part && part.Copy == inside.Copy);
+            foreach (var fold in host.Pose!.Piece.Folds.Where(fold => host.Part.Opens.Contains(host.Pose.Panel(fold.Child).Panel.Kind) && host.Pose.Panel(fold.Parent).Panel.Kind != host.Pose.Panel(fold.Child).Panel.Kind && fold.Angle > 150))
+                Assert.True(host.Pose.Angles[fold] < 90, $"{fold.Child} is folded by {host.Pose.Angles[fold]:0}°");
+
+            // From the middle of the item and from near its edges, straight to its place.
+            foreach (var (x, y, z) in new (double, double, double)[] { (0, 0, 0.5), (0.3, 0, 0.5), (-0.3, 0, 0.5), (0, 0.3, 0.5), (0, -0.3, 0.5), (0, 0, 0.95), (0, 0, 0.05) })
+            {
+                // A card is drawn thinner than it is.
+                var from = inside.Foot + new Vector3d(x * inside.Item!.Width, y * inside.Item.Depth, z * (inside.Item.Height > 1 ? inside.Item.Height : FinishedThing.Hair));
+                var to = from + (place.Foot - inside.Foot);
+                Assert.DoesNotContain(host.Pose.Panels, panel => Crosses(panel, from, to));
+            }
+        }
+
+        static bool Crosses(PosedPanel panel, Vector3d from, Vector3d to)
+        {
+            var (a, b) = (panel.Facing.Dot(from - panel.Corners[0]), panel.Facing.Dot(to - panel.Corners[0]));
+            if (a * b >= 0)
+                return false;
+            var at = panel.Motion.Inverse.Apply(from + ((to - from) * (a / (a - b))));
+            return panel.Panel.Outline.Contains(new Point(at.X, -at.Y)) && !panel.Panel.Holes.Any(hole => hole.Contains(new Point(at.X, -at.Y)));
+        }
+    }
+
+    [Fact]
+    public void A_card_goes_pressed_flat_and_straight_into_the_mouth_of_its_envelope()
+    {
+        var (kit, item) = CatalogueKits.Of("card-and-envelope");
+        var thing = new FinishedThing(kit, item);
+        var apart = thing.Apart();
+        var (card, envelope) = (apart.Single(part => part.Part.Part == "card"), apart.Single(part => part.Part.Part == "envelope"));
+        var mouth = envelope.Pose!.Piece.Folds.Single(fold => fold.Child == envelope.Pose.Panels.Single(panel => panel.Panel.Kind == "top flap").Panel.Name);
+        var (left, right) = (envelope.Pose.Panel(mouth.Parent).At(mouth.From), envelope.Pose.Panel(mouth.Parent).At(mouth.To));
+        Assert.True(envelope.Pose.Angles[mouth] < 30);
+        Assert.True(card.Top - card.Bottom < 1);
+
+        // Behind the mouth and clear of its flap, between its two ends.
+        Assert.True(card.Corners.Min(corner => corner.Y) > envelope.Corners.Max(corner => corner.Y));
+        Assert.InRange(card.Corners.Min(corner => corner.X), Math.Min(left.X, right.X), Math.Max(left.X, right.X));
+        Assert.InRange(card.Corners.Max(corner => corner.X), Math.Min(left.X, right.X), Math.Max(left.X, right.X));
+        foreach (var add in new Action<Scene>[] { scene => thing.AddApart(scene, Viewer), scene => Assert.True(thing.AddInserting(scene, "card", 0.31, Viewer)) })
+        {
+            var scene = new Scene();
+            add(scene);
+            var path = Assert.Single(scene.Arrows).Path;
+            Assert.True(path[^1].Y < path[0].Y - 5);
+            Assert.Equal((path[0].X, path[0].Z), (path[^1].X, path[^1].Z));
+        }
     }
 
     [Fact]

@@ -1,0 +1,48 @@
+namespace Pattern.Press.Nets.Folding;
+
+/// <summary>The way into a piece: whether anything of it is met on the way, straight along which something inside comes off.</summary>
+internal static class WayIn
+{
+    // Places in what goes in that are followed, each way.
+    private const int Across = 9;
+
+    /// <summary>What only touches the way is not in it.</summary>
+    private const double Within = 0.98;
+
+    /// <summary>Whether a panel of a folded piece is in the way of anything inside.</summary>
+    /// <param name="pose">The piece, where it stands.</param>
+    /// <param name="inside">What is inside, in its place.</param>
+    public static bool IsShut(Pose pose, IReadOnlyList<PosedPart> inside) => inside.Any(part => Places(part.Item!).Any(place =>
+        pose.Panels.Any(panel => Meets(panel, part.Foot + place, AssembledThing.Direction(part.Part.Leaves)))));
+
+    // Places all over an item, seen from the middle of its underside.
+    private static IEnumerable<Vector3d> Places(ItemBody item)
+    {
+        for (var i = 0; i < Across; i++)
+        {
+            for (var j = 0; j < Across; j++)
+            {
+                for (var k = 0; k < Across; k++)
+                {
+                    var place = new Vector3d(Part(i) * item.Width, Part(j) * item.Depth, Part(k) * item.Height);
+                    if (!item.IsRound || item.Distance(place) < 0)
+                        yield return place + (Vector3d.UnitZ * (item.Height / 2));
+                }
+            }
+        }
+
+        static double Part(int i) => Within * (((double)i / (Across - 1)) - 0.5);
+    }
+
+    private static bool Meets(PosedPanel panel, Vector3d from, Vector3d way)
+    {
+        var back = panel.Motion.Inverse;
+        var (start, on) = (back.Apply(from), back.Apply(from + way));
+        var rises = on.Z - start.Z;
+        if (Math.Abs(rises) < 1e-9)
+            return false;
+        var far = -start.Z / rises;
+        var at = new Point(start.X + (far * (on.X - start.X)), -(start.Y + (far * (on.Y - start.Y))));
+        return far > 0 && panel.Panel.Outline.Contains(at) && !panel.Panel.Holes.Any(hole => hole.Contains(at));
+    }
+}
