@@ -32,8 +32,10 @@ public sealed class FinishedDrawing : IDrawing
     // slope one looks into all four of them. A turn of 24° keeps the gussets, which stand at 45°, from being seen edge-on.
     private const double Opening = 0.31;
     private static readonly Axonometry OpenView = new(24, 38);
-    private static readonly Axonometry ClosedView = new(32, 30);
     private readonly SolidDrawing _drawing;
+
+    /// <summary>Where the closed thing is seen from.</summary>
+    internal static Axonometry ClosedView { get; } = new(32, 30);
 
     /// <summary>Draws a kit's finished thing.</summary>
     /// <param name="kit">Its pieces and mats.</param>

@@ -31,11 +31,14 @@ public sealed class FinishedThing
     public FinishedThing(Kit kit, Item? item)
     {
         ArgumentNullException.ThrowIfNull(kit);
-        _kit = kit;
 
-        // Thickness is drawn as two hairs, so that no light shows between what touches.
-        _thing = new AssembledThing(kit, Body(item), _ => 2 * Hair, Fold, pose => Layers.Apart(pose, Hair));
+        // Closed it is seen largest; what bends is as fine as that asks for.
+        _kit = SolidDrawing.Fine(kit, () => Assembled(kit, item).Closed.SelectMany(part => part.Corners), FinishedDrawing.ClosedView);
+        _thing = Assembled(_kit, item);
     }
+
+    // Thickness is drawn as two hairs, so that no light shows between what touches.
+    private static AssembledThing Assembled(Kit kit, Item? item) => new(kit, Body(item), _ => 2 * Hair, Fold, pose => Layers.Apart(pose, Hair));
 
     /// <summary>The outside of the closed thing in millimetres: across, deep, high.</summary>
     public (double Width, double Depth, double Height) Outside => _thing.Outside;

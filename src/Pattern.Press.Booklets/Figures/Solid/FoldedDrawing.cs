@@ -24,6 +24,8 @@ public sealed class FoldedDrawing : IDrawing
     public FoldedDrawing(Piece piece, double opening = 1, bool upsideDown = false, IReadOnlyList<PlacedMat>? mats = null, bool turned = false, AssembledPart? part = null)
     {
         ArgumentNullException.ThrowIfNull(piece);
+        var asked = piece;
+        piece = SolidDrawing.Fine(piece, At(opening).Panels.SelectMany(panel => panel.Corners), View);
         var pose = At(opening);
         var corners = pose.Panels.SelectMany(panel => panel.Corners).ToArray();
         var scene = new Scene { Ground = corners.Min(corner => corner.Z) };
@@ -42,7 +44,7 @@ public sealed class FoldedDrawing : IDrawing
 
         _drawing = new SolidDrawing(scene, View);
         var (width, depth, height) = Extent(corners);
-        Facts = new FoldedFacts(piece, opening, upsideDown, width, depth, height, pose.Angles, mats ?? []);
+        Facts = new FoldedFacts(asked, opening, upsideDown, width, depth, height, pose.Angles, mats ?? []);
 
         Pose At(double folded) => Folded(piece, folded, upsideDown, part);
     }

@@ -99,7 +99,8 @@ public sealed class GluingDrawing : IDrawing
     public static GluingDrawing? Of(Kit kit, Piece piece, IReadOnlyList<string> kinds)
     {
         ArgumentNullException.ThrowIfNull(kit);
-        return SeamClosing.Of(piece, kit.Assembly.Seams, kinds, FinishedThing.Opens(kit, piece)) is { } closing ? new GluingDrawing(piece, closing) : null;
+        var fine = SolidDrawing.Fine(piece, Folder.Finished(piece).Panels.SelectMany(panel => panel.Corners), Views[0]);
+        return SeamClosing.Of(fine, kit.Assembly.Seams, kinds, FinishedThing.Opens(kit, piece)) is { } closing ? new GluingDrawing(piece, closing) : null;
     }
 
     /// <summary>The moment, from 0 flat to 1 finished.</summary>

@@ -65,6 +65,8 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
         // What one fold carries along is one motion. Of those that go farthest the nearest; where they go in over a wall, only
         // those whose inside is seen.
         var motions = arrows.GroupBy(way => way.Carrier).Select(group => group.MaxBy(way => Math.Round(way.Arrow.Length, 3)).Arrow).ToList();
+        motions.AddRange(piece.Panels.Where(IsRolled).SelectMany(panel => Ends(poses[0], panel))
+            .Select(end => new MotionArrow([.. poses.Select(pose => pose.Panel(end.Strip).At(end.At))])).Where(arrow => arrow.Length > 1));
         var longest = motions.Select(arrow => arrow.Length).DefaultIfEmpty(0).Max();
         var middle = poses[0].Root.At(poses[0].Root.Panel.Outline.Centroid);
         double Near(MotionArrow arrow) => Math.Round(viewer.Dot((arrow.Path[0] - middle) with { Z = 0 }), 3);
@@ -157,6 +159,22 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
         var line = new Vector3d(right + (0.14 * (right - left)), middle, level);
         return new MotionArrow([.. Enumerable.Range(0, Stretches + 1)
             .Select(i => RigidMotion.Turn(line, Vector3d.UnitX, 180.0 * i / Stretches).Apply(line + new Vector3d(0, -radius, 0)))]);
+    }
+
+    // What goes round something, not only bows.
+    private static bool IsRolled(Panel panel) => panel.Bend is { } bend && Math.Abs(bend.Turn) > FarOver;
+
+    // The middles of both ends of what is rolled, each on its strip: as far beyond the strip's middle as the ruling that bounds
+    // it lies before.
+    private static IEnumerable<(string Strip, Point At)> Ends(Pose pose, Panel panel)
+    {
+        var strips = pose.Strips.StripsOf(panel.Name).ToList();
+        var rulings = panel.Bend!.Rulings;
+        foreach (var (strip, ruling) in new[] { (strips[0], rulings[0]), (strips[^1], rulings[^1]) })
+        {
+            var middle = ruling.From.MidwayTo(ruling.To);
+            yield return (strip.Name, middle + ((strip.Outline.Centroid - middle) * 2));
+        }
     }
 
     // Square to the fold at its middle, a little beyond the panel's farthest edge.

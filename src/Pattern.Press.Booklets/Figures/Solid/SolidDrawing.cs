@@ -16,6 +16,10 @@ public sealed class SolidDrawing : IDrawing
     /// <summary>Things are not drawn larger than life by more than this.</summary>
     private const double Largest = 1.5;
 
+    /// <summary>No page has more room, in millimetres: Letter is 216 wide and A4 297 high.</summary>
+    private const double WidestPage = 216;
+    private const double HighestPage = 297;
+
     // After ISO 129-1 (from memory), in millimetres on paper: the gap before an extension line, the place of the
     // dimension line, how far the extension line goes on, and the gap to the label.
     private const double Gap = 1;
@@ -33,6 +37,28 @@ public sealed class SolidDrawing : IDrawing
         ArgumentNullException.ThrowIfNull(view);
         _view = new SceneView(scene, view);
         _dimensions = dimensions ?? [];
+    }
+
+    /// <summary>
+    /// A piece whose strips, where it bends, stand off the smooth surface by no more than <see cref="Facets.OnPaper"/> however
+    /// large it is drawn: no larger than <see cref="Largest"/>, and no wider or higher than a page.
+    /// </summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="corners">What is drawn of it.</param>
+    /// <param name="view">Where it is seen from.</param>
+    internal static Piece Fine(Piece piece, IEnumerable<Vector3d> corners, Axonometry view) =>
+        piece.Panels.All(panel => panel.Bend is null) ? piece : Facets.Within(piece, Facets.OnPaper / LargestScale(corners, view));
+
+    /// <summary>The same for a kit.</summary>
+    internal static Kit Fine(Kit kit, Func<IEnumerable<Vector3d>> corners, Axonometry view) =>
+        kit.Pieces.All(part => part.Piece.Panels.All(panel => panel.Bend is null)) ? kit : Facets.Within(kit, Facets.OnPaper / LargestScale(corners(), view));
+
+    /// <summary>The largest scale at which corners are drawn on any page.</summary>
+    internal static double LargestScale(IEnumerable<Vector3d> corners, Axonometry view)
+    {
+        var seen = corners.Select(view.See).ToArray();
+        var (width, height) = (seen.Max(c => c.X) - seen.Min(c => c.X), seen.Max(c => c.Y) - seen.Min(c => c.Y));
+        return Math.Min(Largest, Math.Min(WidestPage / width, HighestPage / height));
     }
 
     /// <inheritdoc/>

@@ -45,6 +45,9 @@ internal sealed class DepthBuffer
 
     public double Near(int i, int j) => near[i, j];
 
+    /// <summary>The surface at a place of the drawing; -1 for none.</summary>
+    public int OwnerAt(double x, double y) => Owner[(int)Math.Round((x - left) / step), (int)Math.Round((y - top) / step)];
+
     /// <summary>How much the depth may differ between neighbouring places before an edge lies between them.</summary>
     public bool IsEven(int i, int j)
     {

@@ -219,6 +219,42 @@ public sealed class HiddenSurfaceTests
         }
     }
 
+    [Theory]
+    [InlineData("cylinder-band")]
+    [InlineData("cone")]
+    [InlineData("cone-wrap")]
+    public void The_inner_edge_of_what_is_rolled_is_hidden_by_the_end_that_lies_over_it(string id)
+    {
+        var (kit, item) = CatalogueKits.Of(id);
+        var pose = new FinishedThing(kit, item).Closed.First(part => part.Pose is not null).Pose!;
+        var panel = pose.Piece.Panels.First(one => pose.Piece.GlueAreas.Any(glue => glue.Panel == one.Name));
+        var last = pose.Panel(pose.Piece.Panels.Last(one => one.Kind == panel.Kind).Name);
+        var scene = new Scene();
+        scene.Add(pose);
+
+        // Straight at it from outside and a little from either side, below what looks into the ring.
+        var outwards = Math.Atan2(-last.Facing.X, last.Facing.Y) * 180 / Math.PI;
+        foreach (var aside in new[] { -20, 0, 20 })
+        {
+            var view = new Axonometry(outwards + 180 + aside, 10);
+            view = view.Viewer.Dot(last.Facing) < 0 ? view : new Axonometry(outwards + aside, 10);
+            Assert.True(view.Viewer.Dot(last.Facing) < 0);
+            var (lines, buffer) = (new LineVisibility(scene.Faces, view), new DepthBuffer(scene.Faces, view, 300));
+            var edge = scene.Lines.Where(line => line.Kind == LineKind.Cut && line.From.DistanceTo(line.To) > 5
+                && last.Corners.Any(corner => corner.DistanceTo(line.From) < 1e-6) && last.Corners.Any(corner => corner.DistanceTo(line.To) < 1e-6)).ToList();
+            var inner = Assert.Single(edge);
+            Assert.Empty(lines.Of([inner]));
+
+            // The buffer says the same: along the edge the strip below is nowhere nearest.
+            var below = pose.Panels.ToList().FindIndex(panel => panel.Panel.Name == last.Panel.Name);
+            for (var i = 2; i <= 18; i++)
+            {
+                var at = view.See(inner.From.Towards(inner.To, i / 20.0) + ((last.Corners.Aggregate((a, b) => a + b) * (1.0 / last.Corners.Count) - inner.From.Towards(inner.To, 0.5)) * 0.3));
+                Assert.NotEqual(below, buffer.OwnerAt(at.X, at.Y));
+            }
+        }
+    }
+
     [Fact]
     public void A_mat_on_a_panel_that_bends_follows_its_strips_and_keeps_its_size()
     {

@@ -35,6 +35,28 @@ public sealed class MotionArrowTests
     }
 
     [Theory]
+    [InlineData("cylinder-band")]
+    [InlineData("cone-wrap")]
+    [InlineData("cone")]
+    public void The_arrows_of_what_is_rolled_follow_its_ends(string id)
+    {
+        var piece = CatalogueKits.Of(id).Kit.Pieces.First().Piece;
+        var arrows = MotionArrow.Folding(piece, part => FinishedThing.Standing(piece, part), 0.6, 0.9, Viewer);
+        Assert.NotEmpty(arrows);
+        foreach (var arrow in arrows)
+        {
+            // Each begins and ends in the free edge of a strip as it is rolled then.
+            foreach (var (place, part) in new[] { (arrow.Path[0], 0.6), (arrow.Path[^1], 0.9) })
+            {
+                var corners = FinishedThing.Standing(piece, part).Panels.SelectMany(panel => panel.Corners).ToList();
+                Assert.InRange(corners.Min(corner => corner.DistanceTo(place)), 0, (piece.Sheet.Height.Millimetres / 2) + 1);
+            }
+
+            Assert.True(arrow.Length > 10);
+        }
+    }
+
+    [Theory]
     [InlineData("gable-top-box", "box", 0.3)]
     [InlineData("lantern", "shade", 0.3)]
     [InlineData("lantern", "shade", 0.65)]
