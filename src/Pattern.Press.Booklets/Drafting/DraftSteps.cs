@@ -274,10 +274,14 @@ internal sealed class DraftSteps(Model model, Item item)
 
         var first = Pieces.First().Piece.Id;
         var around = parts.FirstOrDefault(part => part.Part != Assembly.Item && part.Goes == GoesWhere.Around)?.Part;
-        var text = Numbered(lines) + (around is null ? "" : "\n::: figure\nshow: finished\n:::\n");
+        var text = Numbered(lines) + (around is null ? "" : "\n::: figure\nshow: finished\n:::\n") + (GoesInAtAnEnd(parts) ? "\n::: figure\nof: item\nshow: insert\n:::\n" : "");
         var isOne = model.Kit.Assembly.Find(Assembly.Item) is not { Places.Count: > 1 };
         Step(item.Name == "gift" ? "Put it together" : $"Put in the {(isOne ? item.Name : DraftWords.Plural(item.Name))}", around ?? first, around is null ? "finished" : "insert", 5, [], text);
     }
+
+    // Where one has to turn the thing to put something in, the way in is shown.
+    private static bool GoesInAtAnEnd(IReadOnlyList<AssembledPart> parts) => parts.Any(part =>
+        part is { Part: Assembly.Item, Goes: GoesWhere.Inside, Leaves: not Leaving.Up } && parts.Any(host => host.Part == part.To && host.Opens.Count > 0));
 
     private static string Numbered(IEnumerable<string> lines) =>
         string.Concat(lines.Select((line, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}. {line}\n")));

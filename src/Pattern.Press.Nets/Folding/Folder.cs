@@ -55,7 +55,7 @@ public static class Folder
     /// flaps on folds along arcs go wholly open, which strips allow, since on the way there the card bends across them.
     /// </summary>
     /// <param name="piece">The piece.</param>
-    /// <param name="kinds">The kinds of panels that open, such as a roof.</param>
+    /// <param name="kinds">The kinds of panels that open, such as a roof; or single panels of a kind, by name.</param>
     /// <param name="part">How far they are still folded: 0 wholly open, 1 finished.</param>
     /// <exception cref="ArgumentOutOfRangeException">The part is outside 0 to 1.</exception>
     public static Pose Opened(Piece piece, IReadOnlyList<string> kinds, double part)

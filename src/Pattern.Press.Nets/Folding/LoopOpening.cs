@@ -32,8 +32,8 @@ internal sealed class LoopOpening
                 continue;
             }
 
-            var lead = kinds.First(kind => opens.Exists(hinge => Kind(hinge) == kind));
-            var leaders = opens.Where(hinge => Kind(hinge) == lead && !IsRuling(hinge)).ToList();
+            var lead = kinds.First(kind => opens.Exists(hinge => Is(hinge, kind)));
+            var leaders = opens.Where(hinge => Is(hinge, lead) && !IsRuling(hinge)).ToList();
             var follow = group.Held.Where(hinge => !leaders.Contains(hinge) && (Opens(hinge) || tree.Piece.Panels[hinge.Turning].Role == PanelRole.Gusset)).ToList();
             double[] open = [.. group.Finished];
             foreach (var hinge in opens)
@@ -65,8 +65,8 @@ internal sealed class LoopOpening
     /// <summary>Whether loops hold what opens, and it can be followed on its way.</summary>
     public bool Moves(LoopGroup group) => groups.Exists(one => one.Group == group && one is { Open: not null, Path.Closes: true });
 
-    /// <summary>Whether a hinge turns one of the kinds of panels that open.</summary>
-    public bool Opens(Hinge hinge) => kinds.Contains(Kind(hinge));
+    /// <summary>Whether a hinge turns one of the panels that open.</summary>
+    public bool Opens(Hinge hinge) => kinds.Contains(Kind(hinge)) || kinds.Contains(tree.Piece.Panels[hinge.Turning].Name);
 
     /// <summary>The angles of the hinges that a group holds, by the panel that turns.</summary>
     /// <param name="group">The group.</param>
@@ -98,6 +98,8 @@ internal sealed class LoopOpening
 
         return angles;
     }
+
+    private bool Is(Hinge hinge, string kindOrName) => Kind(hinge) == kindOrName || tree.Piece.Panels[hinge.Turning].Name == kindOrName;
 
     private string Kind(Hinge hinge) => tree.Piece.Panels[hinge.Turning].Kind;
 

@@ -1,5 +1,7 @@
+using Pattern.Press.Nets;
 using Pattern.Press.Nets.Folding;
 using Pattern.Press.Nets.Folding.Proofs;
+using Pattern.Press.Structures.Fitting;
 
 namespace Pattern.Press.Structures.Tests.Proofs;
 
@@ -61,7 +63,7 @@ public sealed class OpeningTests
 
         // The free gusset keeps to the roof's edge as the glued ones do.
         var free = pose.Panels.Single(panel => panel.Panel.Kind == "free gusset");
-        var mitres = piece.Folds.Where(fold => fold.Direction == Nets.FoldDirection.Mountain && new[] { piece.Panel(fold.Child).Kind, piece.Panel(fold.Parent).Kind } is var kinds && kinds.Contains("gable")).ToList();
+        var mitres = piece.Folds.Where(fold => fold.Direction == FoldDirection.Mountain && new[] { piece.Panel(fold.Child).Kind, piece.Panel(fold.Parent).Kind } is var kinds && kinds.Contains("gable")).ToList();
         Assert.Equal(4, mitres.Count);
         Assert.Single(mitres.Select(fold => Math.Round(pose.Angles[fold], 6)).Distinct());
         Assert.NotNull(free);
@@ -81,7 +83,27 @@ public sealed class OpeningTests
             Assert.Contains(open.Panels, face => face.Panel.Kind is "front" or "back" && face.Facing.DistanceTo(flap.Facing) < 1e-6);
     }
 
-    private static IEnumerable<(Nets.Piece Piece, IReadOnlyList<string> Opens)> Fits(string id)
+    [Fact]
+    public void A_pillow_that_is_filled_through_one_end_has_the_other_shut_already()
+    {
+        var fit = Enumerable.Range(1, 20).Select(seed => RandomFits.Make(RandomFits.Catalogue.Single(one => one.Id == "pillow-box"), seed)).First(fit => fit is not null)!;
+        var thing = new AssembledThing(fit.Model.Kit, ModelProofs.Body(fit.Item), part => 0.3);
+        var item = thing.Closed.Single(part => part.Item is not null);
+        Assert.Equal(Leaving.Back, item.Part.Leaves);
+
+        var pose = thing.Open(0.5, wholly: true).Single(part => part.Part.Part == item.Part.To).Pose!;
+        var shut = thing.Closed.Single(part => part.Part.Part == item.Part.To).Pose!;
+
+        Assert.InRange(pose.WidestGap, 0, PieceProofs.WidestGap * pose.Piece.Sheet.Width.Millimetres);
+        var curved = pose.Piece.Folds.Where(fold => pose.Piece.Panel(fold.Child).Kind == "end flap" && pose.Piece.Panel(fold.Parent).Kind is "front" or "back").ToList();
+        var ends = curved.ToLookup(fold => pose.Panel(fold.Child).Corners.Average(corner => corner.Y) > item.Foot.Y);
+        Assert.Equal(ends[true].Count(), ends[false].Count());
+        Assert.All(ends[true], fold => Assert.Equal(0, pose.Angles[fold], 6));
+        Assert.All(ends[false], fold => Assert.Equal(shut.Angles[fold], pose.Angles[fold], 6));
+        Assert.All(ends[false], fold => Assert.True(pose.Angles[fold] > 1));
+    }
+
+    private static IEnumerable<(Piece Piece, IReadOnlyList<string> Opens)> Fits(string id)
     {
         var structure = RandomFits.Catalogue.Single(one => one.Id == id);
         var found = 0;

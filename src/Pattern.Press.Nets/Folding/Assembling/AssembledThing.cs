@@ -65,7 +65,7 @@ public sealed class AssembledThing
         var parts = new List<PosedPart>();
         foreach (var part in Closed)
         {
-            var moved = part.Pose is null ? part : part with { Pose = WithWayIn(part) ?? Opened(part, opening, wholly ? 0 : FlapOpening) };
+            var moved = part.Pose is null ? part : part with { Pose = WithWayIn(part) ?? WithFarEndShut(part) ?? Opened(part, opening, wholly ? 0 : FlapOpening) };
             parts.Add(moved.Moved(ComesOff(part) ? Direction(part.Part.Leaves) * Lift(part.Part) : default));
         }
 
@@ -161,7 +161,7 @@ public sealed class AssembledThing
         var isFilled = Parts.Any(one => one.To == part.Part.Part && (one.Goes == GoesWhere.Inside || one.IsPutIn));
         if (part.Pose is null || !isFilled)
             return part;
-        return part.Part.OpensWholly ? part with { Pose = WithWayIn(part) ?? part.Pose } : part with { Pose = Opened(part, 1, 0) };
+        return part.Part.OpensWholly ? part with { Pose = WithWayIn(part) ?? part.Pose } : part with { Pose = WithFarEndShut(part) ?? Opened(part, 1, 0) };
     }
 
     // A piece that is put into something, as it lies there: nearly closed folds pressed down, its longer side along its host's.
@@ -178,6 +178,18 @@ public sealed class AssembledThing
             var corners = pose.Panels.SelectMany(panel => panel.Corners).ToList();
             return corners.Max(c => c.X) - corners.Min(c => c.X) >= corners.Max(c => c.Y) - corners.Min(c => c.Y);
         }
+    }
+
+    // What goes in through one of two ends finds the other shut already; null for what is not filled that way.
+    private Pose? WithFarEndShut(PosedPart part)
+    {
+        if (part.Part.Opens.Count == 0 || part.Part.OpensWholly
+            || Closed.FirstOrDefault(one => one.Item is not null && one.Part is { Goes: GoesWhere.Inside, Leaves: not Leaving.Up } && one.Part.To == part.Part.Part) is not { } item)
+            return null;
+        var way = Direction(item.Part.Leaves);
+        var ends = part.Pose!.Panels.Where(panel => part.Part.Opens.Contains(panel.Panel.Kind))
+            .ToLookup(panel => way.Dot(MiddleOf([.. panel.Corners]) - item.Foot) > 0, panel => panel.Panel.Name);
+        return ends[true].Any() && ends[false].Any() ? InPlace(part, layers(Folder.Opened(part.Pose.Strips, [.. ends[true]], 0))) : null;
     }
 
     // What is closed all round and opens as a whole, opened no farther than what is inside needs; null for what has a way in closed.
