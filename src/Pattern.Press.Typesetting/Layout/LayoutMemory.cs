@@ -23,4 +23,18 @@ internal sealed class LayoutMemory(StyleSheet styles, BookWords words)
 
     /// <summary>The figures that were drawn.</summary>
     public Drawings Drawings { get; } = new(styles);
+
+    /// <summary>
+    /// Forgets what only trials need: when all is planned there are none any more, and then pages that are drawn can let go
+    /// of all they are made from, which in a long book is more than the pages.
+    /// </summary>
+    /// <param name="wordsToo">Whether nobody else has its words.</param>
+    public void EndTrials(bool wordsToo)
+    {
+        GroupHeights.Clear();
+        Arrangements.Clear();
+        Drawings.Clear();
+        if (wordsToo)
+            Paragraphs.Clear();
+    }
 }

@@ -28,6 +28,9 @@ internal sealed class Remembered<T>(Remembered<T>? everyPass = null)
         return found;
     }
 
+    /// <summary>Forgets everything.</summary>
+    public void Clear() => _known.Clear();
+
     // A block is itself alone: comparing all it holds would take longer than the trial.
     private readonly record struct Key(Block Block, FigureScale Scale, double Width, double? MostFigureHeight)
     {

@@ -33,6 +33,9 @@ internal sealed class TextTrials
         return _known[key] = tried;
     }
 
+    /// <summary>Forgets everything.</summary>
+    public void Clear() => _known.Clear();
+
     // A text is itself alone: comparing all it says would take longer than the trial.
     private readonly record struct Key(IReadOnlyList<Block> Text, Column Column)
     {

@@ -31,4 +31,7 @@ internal sealed class Drawings(StyleSheet styles)
         known.Add((width, height, figure));
         return figure;
     }
+
+    /// <summary>Forgets everything.</summary>
+    public void Clear() => _drawn.Clear();
 }

@@ -26,6 +26,9 @@ internal sealed class ShapedParagraphs
         return HasPageNumbers(inlines) ? shaped : _known.GetOrAdd((inlines, look), shaped);
     }
 
+    /// <summary>Forgets everything; what is in use stays as it is.</summary>
+    public void Clear() => _known.Clear();
+
     private static bool HasPageNumbers(IReadOnlyList<Inline> inlines)
     {
         foreach (var inline in inlines)
