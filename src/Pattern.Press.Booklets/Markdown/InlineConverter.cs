@@ -13,10 +13,10 @@ namespace Pattern.Press.Booklets.Markdown;
 internal sealed class InlineConverter(ConversionContext context)
 {
     private readonly List<LinkInline> _links = [];
+
     // A booklet has thousands of short texts; those of a thread come one after the other, or one within another.
     [ThreadStatic]
     private static (List<Letter> Written, List<Letter> Improved)? _spare;
-
 
     /// <summary>The inlines of a container. Pictures in it are a problem; see <see cref="Convert(IEnumerable{MarkdownInline})"/>.</summary>
     public IReadOnlyList<Inline> Convert(ContainerInline? container) => container is null ? [] : Convert((IEnumerable<MarkdownInline>)container);

@@ -63,7 +63,6 @@ internal static class Typography
                     break;
             }
         }
-
     }
 
     private static char Next(List<Letter> letters, int i) => i + 1 < letters.Count ? letters[i + 1].Char : ' ';

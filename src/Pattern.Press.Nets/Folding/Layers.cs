@@ -7,8 +7,8 @@ public static class Layers
     /// Moves panels that lie on others off them, each to the side where it lies: panels folded all the way over, by twice
     /// the distance, so that tabs between have room; panels that take glue, away from what they are glued to, by the
     /// distance; panels pressed back to back around a fold that closes a loop, by half of it each. What hangs on a panel
-    /// moves with it. Of what is rolled, the end that takes glue goes below the other. Flaps that are only tucked in, or folded in below a lid, go to the facing side of the panel that they lie
-    /// against, the inside.
+    /// moves with it. Of what is rolled, the end that takes glue goes below the other. Flaps that are only tucked in, or folded
+    /// in below a lid, go to the facing side of the panel that they lie against, the inside.
     /// </summary>
     /// <param name="pose">The folded piece.</param>
     /// <param name="distance">The distance in millimetres, such as the card's caliper; 0 or more.</param>

@@ -66,7 +66,7 @@ internal sealed class LoopOpening
     public bool Moves(LoopGroup group) => groups.Exists(one => one.Group == group && one is { Open: not null, Path.Closes: true });
 
     /// <summary>Whether a hinge turns one of the panels that open.</summary>
-    public bool Opens(Hinge hinge) => kinds.Contains(Kind(hinge)) || kinds.Contains(tree.Piece.Panels[hinge.Turning].Name);
+    public bool Opens(Hinge hinge) => kinds.Contains(Kind(hinge)) || kinds.Contains(Name(hinge));
 
     /// <summary>The angles of the hinges that a group holds, by the panel that turns.</summary>
     /// <param name="group">The group.</param>
@@ -99,7 +99,9 @@ internal sealed class LoopOpening
         return angles;
     }
 
-    private bool Is(Hinge hinge, string kindOrName) => Kind(hinge) == kindOrName || tree.Piece.Panels[hinge.Turning].Name == kindOrName;
+    private bool Is(Hinge hinge, string kindOrName) => Kind(hinge) == kindOrName || Name(hinge) == kindOrName;
+
+    private string Name(Hinge hinge) => tree.Piece.Panels[hinge.Turning].Name;
 
     private string Kind(Hinge hinge) => tree.Piece.Panels[hinge.Turning].Kind;
 

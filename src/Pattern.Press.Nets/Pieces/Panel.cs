@@ -17,6 +17,20 @@ public sealed record Panel(string Name, string Kind, PanelRole Role, Outline Out
     /// <summary>Its area without its holes, in square millimetres.</summary>
     public double Area => Outline.Area - Holes.Sum(hole => hole.Area);
 
+    /// <summary>Whether a point of the sheet lies inside and not in a hole; on an edge either answer may come.</summary>
+    public bool Contains(Point point)
+    {
+        if (!Outline.Contains(point))
+            return false;
+        for (var i = 0; i < Holes.Count; i++)
+        {
+            if (Holes[i].Contains(point))
+                return false;
+        }
+
+        return true;
+    }
+
     /// <summary>Its outline, then its holes the other way round: the lines that it keeps to the right of.</summary>
     internal IReadOnlyList<Outline> Loops => [Outline, .. Holes.Select(hole => hole.Reversed)];
 }

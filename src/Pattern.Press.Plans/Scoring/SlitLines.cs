@@ -27,7 +27,7 @@ internal static class SlitLines
                 var middle = cut.From + (along * ((start + stop) / 2));
                 var aside = new Point(-along.Y, along.X) * (10 * Near);
                 var beside = new[] { middle + aside, middle - aside }
-                    .Select(point => piece.Panels.FirstOrDefault(panel => panel.Outline.Contains(point) && !panel.Holes.Any(hole => hole.Contains(point))))
+                    .Select(point => piece.Panels.FirstOrDefault(panel => panel.Contains(point)))
                     .ToList();
                 if (beside.TrueForAll(panel => panel is not null))
                     yield return (new Edge(cut.From + (along * start), cut.From + (along * stop)), [.. beside.Select(panel => panel!.Kind).Order(StringComparer.Ordinal)]);

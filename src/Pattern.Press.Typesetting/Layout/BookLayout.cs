@@ -35,10 +35,7 @@ public static class BookLayout
                 continue;
             }
 
-            session.TextTrials.Clear();
-            session.GroupHeights.Clear();
-            session.Arrangements.Clear();
-            memory.EndTrials(wordsToo: words is null);
+            session.EndTrials(wordsToo: words is null);
             var document = layout.Draw();
             foreach (var problem in session.Problems)
                 problems.Add(problem);

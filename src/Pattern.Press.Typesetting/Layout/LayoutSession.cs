@@ -2,7 +2,6 @@ using Pattern.Press.Typesetting.Blocks;
 using Pattern.Press.Typesetting.Layout.Elements;
 using Pattern.Press.Typesetting.Layout.Flow;
 using Pattern.Press.Typesetting.Layout.Text;
-using Pattern.Press.Typesetting.Structure;
 using Pattern.Press.Typesetting.Styles;
 
 namespace Pattern.Press.Typesetting.Layout;
@@ -49,9 +48,6 @@ internal sealed class LayoutSession
 
     /// <summary>Text that trials laid out.</summary>
     public TextTrials TextTrials { get; } = new();
-
-    /// <summary>An element that stands for any other.</summary>
-    public StructureElement Scratch { get; } = new(Role.Div);
 
     public Looks Looks { get; }
 
@@ -104,6 +100,15 @@ internal sealed class LayoutSession
 
     /// <summary>Whether what is laid out now is only measured.</summary>
     public bool IsMeasuring => _trials > 0;
+
+    /// <inheritdoc cref="LayoutMemory.EndTrials"/>
+    public void EndTrials(bool wordsToo)
+    {
+        TextTrials.Clear();
+        GroupHeights.Clear();
+        Arrangements.Clear();
+        _memory.EndTrials(wordsToo);
+    }
 
     /// <summary>The number of the page of a destination as far as it is known in this pass.</summary>
     public string LabelFor(string destination)

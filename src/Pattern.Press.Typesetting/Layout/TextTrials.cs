@@ -11,6 +11,8 @@ namespace Pattern.Press.Typesetting.Layout;
 /// </summary>
 internal sealed class TextTrials
 {
+    // Stands for any element: what the text is a part of does not matter either.
+    private readonly StructureElement _any = new(Role.Div);
     private readonly Dictionary<Key, TriedText> _known = [];
 
     /// <summary>Text in a column.</summary>
@@ -19,7 +21,7 @@ internal sealed class TextTrials
     public TriedText Get(IReadOnlyList<Block> text, Column column)
     {
         var session = column.Session;
-        var key = new Key(text, column with { X = 0, Parent = session.Scratch, Source = null });
+        var key = new Key(text, column with { X = 0, Parent = _any, Source = null });
         if (_known.TryGetValue(key, out var known))
         {
             session.CountLabels(known.LabelsAskedFor);

@@ -114,18 +114,6 @@ public sealed record Spacing(double Top, double Bottom, double Left, double Righ
 /// Lines of drawings. Patterns follow ISO 128-2 (from memory): in line widths d, a dash is 12 d, a gap 3 d, a long dash
 /// 24 d and a dot at most 0.5 d. Meaning is carried by pattern and weight; colour comes second.
 /// </summary>
-/// <param name="cutWidth">Lines to cut, in millimetres.</param>
-/// <param name="foldWidth">Lines to score, in millimetres.</param>
-/// <param name="thinWidth">Dimension lines, hatching, hidden edges, in millimetres.</param>
-/// <param name="cut">Lines to cut.</param>
-/// <param name="valley">Valley folds.</param>
-/// <param name="mountain">Mountain folds.</param>
-/// <param name="glue">Hatching of glue areas.</param>
-/// <param name="waste">Hatching of waste.</param>
-/// <param name="dimension">Dimension lines.</param>
-/// <param name="faded">Lines that are not what a figure is about; still at least 3:1 on white.</param>
-/// <param name="card">The tint of card in drawings.</param>
-/// <param name="cardAway">The tint of the card's other side.</param>
 public sealed class LineStyles(
     double cutWidth,
     double foldWidth,

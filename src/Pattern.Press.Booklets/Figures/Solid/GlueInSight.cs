@@ -46,8 +46,11 @@ internal static class GlueInSight
         var hidden = new bool[places.Length];
         for (var i = 0; i < pose.Panels.Count; i++)
         {
-            if (pose.Panels[i] != panel)
-                Hide(pose.Panels[i], places, view.Viewer, hidden);
+            if (pose.Panels[i] == panel)
+                continue;
+            var other = new PanelInSight(pose.Panels[i], view.Viewer);
+            for (var place = 0; place < places.Length; place++)
+                hidden[place] = hidden[place] || other.Meets(places[place], Touching);
         }
 
         return (double)hidden.AsSpan().Count(false) / places.Length;
@@ -66,35 +69,5 @@ internal static class GlueInSight
                     yield return place;
             }
         }
-    }
-
-    /// <summary>Notes which places a panel hides. All is done in the panel's own plane, where its outline is.</summary>
-    private static void Hide(PosedPanel panel, ReadOnlySpan<Vector3d> places, Vector3d viewer, Span<bool> hidden)
-    {
-        var back = panel.Motion.Inverse;
-        var sight = back.Turned(viewer);
-        if (Math.Abs(sight.Z) < 1e-9)
-            return;
-        var (outline, bounds) = (panel.Panel.Outline, panel.Panel.Outline.Bounds);
-        for (var i = 0; i < places.Length; i++)
-        {
-            var from = back.Apply(places[i]);
-            var far = -from.Z / sight.Z;
-            if (hidden[i] || far < Touching)
-                continue;
-            var at = new Point(from.X + (far * sight.X), -(from.Y + (far * sight.Y)));
-            hidden[i] = bounds.Contains(at) && outline.Contains(at) && !IsHole(panel.Panel, at);
-        }
-    }
-
-    private static bool IsHole(Panel panel, Point at)
-    {
-        foreach (var hole in panel.Holes)
-        {
-            if (hole.Contains(at))
-                return true;
-        }
-
-        return false;
     }
 }

@@ -30,7 +30,7 @@ internal static class Piercing
                 continue;
             var at = other.Motion.Inverse.Apply(from + ((to - from) * (before / (before - behind))));
             var place = new Nets.Point(at.X, -at.Y);
-            if (other.Panel.Outline.Contains(place) && other.Panel.Outline.DistanceTo(place) > Seen && !other.Panel.Holes.Any(hole => hole.Contains(place)))
+            if (other.Panel.Contains(place) && other.Panel.Outline.DistanceTo(place) > Seen)
                 return true;
         }
 

@@ -9,11 +9,17 @@ internal static class WayIn
     /// <summary>What only touches the way is not in it.</summary>
     private const double Within = 0.98;
 
+    /// <summary>Whatever lies ahead, however near.</summary>
+    private const double Ahead = double.Epsilon;
+
     /// <summary>Whether a panel of a folded piece is in the way of anything inside.</summary>
     /// <param name="pose">The piece, where it stands.</param>
     /// <param name="inside">What is inside, in its place.</param>
-    public static bool IsShut(Pose pose, IReadOnlyList<PosedPart> inside) => inside.Any(part => Places(part.Item!).Any(place =>
-        pose.Panels.Any(panel => Meets(panel, part.Foot + place, AssembledThing.Direction(part.Part.Leaves)))));
+    public static bool IsShut(Pose pose, IReadOnlyList<PosedPart> inside) => inside.Any(part =>
+    {
+        var panels = pose.Panels.Select(panel => new PanelInSight(panel, AssembledThing.Direction(part.Part.Leaves))).ToList();
+        return Places(part.Item!).Any(place => panels.Exists(panel => panel.Meets(part.Foot + place, Ahead)));
+    });
 
     // Places all over an item, seen from the middle of its underside.
     private static IEnumerable<Vector3d> Places(ItemBody item)
@@ -32,17 +38,5 @@ internal static class WayIn
         }
 
         static double Part(int i) => Within * (((double)i / (Across - 1)) - 0.5);
-    }
-
-    private static bool Meets(PosedPanel panel, Vector3d from, Vector3d way)
-    {
-        var back = panel.Motion.Inverse;
-        var (start, on) = (back.Apply(from), back.Apply(from + way));
-        var rises = on.Z - start.Z;
-        if (Math.Abs(rises) < 1e-9)
-            return false;
-        var far = -start.Z / rises;
-        var at = new Point(start.X + (far * (on.X - start.X)), -(start.Y + (far * (on.Y - start.Y))));
-        return far > 0 && panel.Panel.Outline.Contains(at) && !panel.Panel.Holes.Any(hole => hole.Contains(at));
     }
 }

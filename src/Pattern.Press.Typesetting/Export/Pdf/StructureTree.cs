@@ -213,6 +213,9 @@ internal sealed class StructureTree
     /// <summary>An element with what the pages reported for it.</summary>
     private sealed class Node(StructureElement element, int id, Node? parent)
     {
+        // Most elements have either parts or one piece of content, and few have links.
+        private List<Content>? _contents;
+        private List<(int Annotation, int PageId)>? _links;
         private Page? _page;
 
         public StructureElement Element { get; } = element;
@@ -220,10 +223,6 @@ internal sealed class StructureTree
         public int Id { get; } = id;
 
         public Node? Parent { get; } = parent;
-
-        // Most elements have either parts or one piece of content, and few have links.
-        private List<Content>? _contents;
-        private List<(int Annotation, int PageId)>? _links;
 
         /// <summary>Its name in the file; only for notes.</summary>
         public string Name { get; set; } = "";

@@ -17,14 +17,8 @@ internal enum MeasurePartKind
 internal static class MeasureParts
 {
     /// <summary>The parts of a measurement such as <c>2 1/4 × 3 in</c>, in order.</summary>
-    public static IReadOnlyList<(MeasurePartKind Kind, int Start, int End)> Of(ReadOnlySpan<char> text)
-    {
-        var parts = new List<(MeasurePartKind, int, int)>(3);
-        Of(text, parts);
-        return parts;
-    }
-
-    /// <summary>The same, into a list that is there already; whatever was in it is lost.</summary>
+    /// <param name="text">The measurement.</param>
+    /// <param name="parts">Where the parts go; whatever was in it is lost.</param>
     public static void Of(ReadOnlySpan<char> text, List<(MeasurePartKind Kind, int Start, int End)> parts)
     {
         parts.Clear();
