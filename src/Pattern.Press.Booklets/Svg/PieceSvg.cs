@@ -99,9 +99,16 @@ public static class PieceSvg
             if (edge.IsArc)
             {
                 // Angles turn clockwise on the page in SVG as they do here, so a positive sweep is sweep flag 1 (SVG 1.1,
-                // 8.3.8). The larger of the two arcs through both ends is the one that turns by more than half a circle.
+                // 8.3.8). An arc is given there by its ends and a radius, which leave its middle loose about a half circle:
+                // a radius rounded to the nanometre moves it by micrometres, and the one of two arcs that is meant is in
+                // doubt. In parts of no more than a quarter neither is.
                 var radius = Number(edge.Radius);
-                path.Append(CultureInfo.InvariantCulture, $"A {radius} {radius} 0 {(Math.Abs(edge.Sweep) > Math.PI ? 1 : 0)} {(edge.Sweep > 0 ? 1 : 0)} {At(edge.To)}");
+                var parts = Math.Max(1, (int)Math.Ceiling((Math.Abs(edge.Sweep) / (Math.PI / 2)) - 1e-9));
+                for (var part = 1; part <= parts; part++)
+                {
+                    var to = part == parts ? edge.To : edge.At((double)part / parts);
+                    path.Append(CultureInfo.InvariantCulture, $"{(part > 1 ? " " : "")}A {radius} {radius} 0 0 {(edge.Sweep > 0 ? 1 : 0)} {At(to)}");
+                }
             }
             else
             {

@@ -20,6 +20,9 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
     // measured in whole nanometres, lines are not.
     private readonly Box _seen = shows.Grown(1e-5);
 
+    // A line that goes on for this long within that hair of the edge lies along it.
+    private const double Along = 0.01;
+
     /// <summary>Where a template that may be turned lies when its top-left corner is at a point.</summary>
     public static Placing PlacingOf(Piece piece, bool turned, double x, double y) => new(1, x, y, turned, piece.Sheet.Height.Millimetres);
 
@@ -47,7 +50,7 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
     {
         foreach (var found in Stretches.Within(new Edge(placing.Put(edge.From), placing.Put(edge.To), edge.Bulge), _seen))
         {
-            var seen = new Edge(Inside(found.From), Inside(found.To), found.Bulge);
+            var seen = OnPage(found);
             board.Mark(Stretches.Path(seen), stroke);
             var points = Shape.Line(seen);
             for (var i = 1; i < points.Count; i++)
@@ -113,6 +116,13 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
                 board.Line(new Segment(Inside(seen.From), Inside(seen.To)), DrawingStrokes.Sheet(styles.Lines));
         }
     }
+
+    // Where a line runs off the page it ends on the page's edge and on itself; only one that lies along the edge, a hair
+    // outside, is moved onto it.
+    private Edge OnPage(Edge found) =>
+        Stretches.Within(found, shows).ToList() is [var cut] && cut.From.DistanceTo(found.From) < Along && cut.To.DistanceTo(found.To) < Along
+            ? cut
+            : new Edge(Inside(found.From), Inside(found.To), found.Bulge);
 
     // What was found a hair outside is drawn on the page's very edge.
     private Point Inside(Point point) => new(Math.Clamp(point.X, shows.Left, shows.Right), Math.Clamp(point.Y, shows.Top, shows.Bottom));
