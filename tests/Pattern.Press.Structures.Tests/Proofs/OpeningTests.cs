@@ -1,4 +1,5 @@
 using Pattern.Press.Nets;
+using Pattern.Press.Nets.Building;
 using Pattern.Press.Nets.Folding;
 using Pattern.Press.Nets.Folding.Proofs;
 using Pattern.Press.Structures.Fitting;
@@ -101,6 +102,112 @@ public sealed class OpeningTests
         Assert.All(ends[true], fold => Assert.Equal(0, pose.Angles[fold], 6));
         Assert.All(ends[false], fold => Assert.Equal(shut.Angles[fold], pose.Angles[fold], 6));
         Assert.All(ends[false], fold => Assert.True(pose.Angles[fold] > 1));
+    }
+
+    [Fact]
+    public void A_solid_is_drawn_open_as_far_as_what_goes_in_and_the_thickness_of_its_card_need_and_no_farther()
+    {
+        var structure = RandomFits.Catalogue.Single(one => one.Id == "regular-solid");
+        var tried = 0;
+        for (var seed = 1; seed <= 40; seed++)
+        {
+            if (RandomFits.Make(structure, seed) is not { } fit)
+                continue;
+            tried++;
+            var card = fit.Stocks["card"].Caliper.Millimetres;
+            var thing = new AssembledThing(fit.Model.Kit, ModelProofs.Body(fit.Item), part => card);
+            var item = thing.Closed.Single(part => part.Item is not null);
+            var closed = thing.Closed.Single(part => part.Part.Part == item.Part.To);
+            Assert.Equal(Leaving.Up, item.Part.Leaves);
+            var open = thing.Open(0.5, wholly: true).Single(part => part.Part.Part == item.Part.To).Pose!;
+
+            // Pulled straight up, it keeps half a card and more from the middle of every panel.
+            Assert.True(Room(open, item) >= (card / 2) - 1e-3, fit.ToString());
+
+            // A fortieth of the way nearer to closed it does not.
+            var step = Enumerable.Range(1, 39).First(i => thing.Folded(closed, 1 - (i / 40.0)).Panels.Zip(open.Panels).All(pair => pair.First.Facing.DistanceTo(pair.Second.Facing) < 1e-9));
+            Assert.True(Room(thing.Folded(closed, 1 - ((step - 1) / 40.0)), item) < card, fit.ToString());
+        }
+
+        Assert.InRange(tried, 20, 40);
+    }
+
+    // The least distance, seen from above, of any place on the panels above an item's foot from the item; below 0 over it.
+    private static double Room(Pose pose, PosedPart item)
+    {
+        const int Places = 16;
+        var least = double.MaxValue;
+        foreach (var corners in pose.Panels.Select(panel => panel.Corners))
+        {
+            for (var i = 1; i + 1 < corners.Count; i++)
+            {
+                for (var a = 0; a <= Places; a++)
+                {
+                    for (var b = 0; a + b <= Places; b++)
+                    {
+                        var place = ((corners[0] * (Places - a - b)) + (corners[i] * a) + (corners[i + 1] * b)) * (1.0 / Places) - item.Foot;
+                        if (place.Z < 0)
+                            continue;
+                        var (x, y) = (Math.Abs(place.X) - (item.Item!.Width / 2), Math.Abs(place.Y) - (item.Item.Depth / 2));
+                        least = Math.Min(least, item.Item.IsRound
+                            ? double.Hypot(place.X, place.Y) - (item.Item.Width / 2)
+                            : x > 0 && y > 0 ? double.Hypot(x, y) : Math.Max(x, y));
+                    }
+                }
+            }
+        }
+
+        return least;
+    }
+
+    [Fact]
+    public void A_pillow_that_is_squeezed_stays_a_tube_and_its_flaps_spring_in_in_any_order()
+    {
+        foreach (var (piece, _) in Fits("pillow-box"))
+        {
+            var strips = StripPiece.Of(piece);
+            var flaps = PushedFlaps.Of(piece, strips);
+            var limit = PieceProofs.WidestGap * Math.Max(piece.Sheet.Width.Millimetres, piece.Sheet.Height.Millimetres);
+            var tab = piece.Folds.Single(fold => fold.Child == Pillow.Tab);
+            var front = piece.Panel(Pillow.Front).Outline.Bounds;
+            var bowing = flaps.Bowing(12).ToList();
+            Assert.Equal(12, bowing.Count);
+            var thick = -1.0;
+            foreach (var pose in bowing)
+            {
+                // The far side of the back lies along the free side of the front from end to end, so the glued seam holds.
+                var (carrier, free) = (Along(pose, Pillow.Back, tab.From), Along(pose, Pillow.Front, tab.From with { X = front.Left }));
+                Assert.InRange(carrier.At(tab.From).DistanceTo(free.At(tab.From with { X = front.Left })), 0, limit);
+                Assert.InRange(carrier.At(tab.To).DistanceTo(free.At(tab.To with { X = front.Left })), 0, limit);
+                Assert.InRange(pose.WidestGap, 0, limit);
+
+                // It gets thicker all the time, from nothing.
+                var corners = pose.Panels.Where(panel => panel.Panel.Kind is Pillow.Front or Pillow.Back).SelectMany(panel => panel.Corners).ToList();
+                var now = corners.Max(corner => corner.Z) - corners.Min(corner => corner.Z);
+                Assert.True(now > thick);
+                thick = now;
+            }
+
+            // Each of four flaps in or out, but for all in, which is the finished shape: 2⁴ - 1 states.
+            var states = flaps.SomeIn().ToList();
+            Assert.Equal(15, states.Count);
+            var folds = strips.Piece.Folds.Where(fold => strips.Closing.Contains(fold)).ToList();
+            var patterns = states.Select(pose => string.Concat(folds.GroupBy(fold => piece.Panels.Single(panel => panel.Kind == Pillow.Flap && strips.StripsOf(panel.Name).Any(strip => strip.Name == fold.Child)).Name).Select(flap =>
+            {
+                // Each flap is in or out as a whole.
+                Assert.Single(flap.Select(fold => pose.Angles[fold] > 30).Distinct());
+                return pose.Angles[flap.First()] > 30 ? 'i' : 'o';
+            }))).ToList();
+            Assert.Equal(15, patterns.Distinct().Count());
+            foreach (var pose in states)
+            {
+                Assert.InRange(pose.WidestGap, 0, limit);
+                Assert.DoesNotContain(Crossings.Of(pose.Panels), crossing => crossing.Depth > 0.3);
+            }
+        }
+
+        static PosedPanel Along(Pose pose, string face, Point place) =>
+            pose.Panels.Where(panel => panel.Panel.Kind == face).MinBy(panel => panel.Panel.Outline.DistanceTo(place))!;
     }
 
     private static IEnumerable<(Piece Piece, IReadOnlyList<string> Opens)> Fits(string id)

@@ -65,7 +65,7 @@ public sealed class AssembledThing
         var parts = new List<PosedPart>();
         foreach (var part in Closed)
         {
-            var moved = part.Pose is null ? part : part with { Pose = WithWayIn(part) ?? WithFarEndShut(part) ?? Opened(part, opening, wholly ? 0 : FlapOpening) };
+            var moved = part.Pose is null ? part : part with { Pose = Filled(part, opening, wholly ? 0 : FlapOpening) };
             parts.Add(moved.Moved(ComesOff(part) ? Direction(part.Part.Leaves) * Lift(part.Part) : default));
         }
 
@@ -161,7 +161,7 @@ public sealed class AssembledThing
         var isFilled = Parts.Any(one => one.To == part.Part.Part && (one.Goes == GoesWhere.Inside || one.IsPutIn));
         if (part.Pose is null || !isFilled)
             return part;
-        return part.Part.OpensWholly ? part with { Pose = WithWayIn(part) ?? part.Pose } : part with { Pose = WithFarEndShut(part) ?? Opened(part, 1, 0) };
+        return part.Part.OpensWholly ? part with { Pose = WithWayIn(part) ?? part.Pose } : part with { Pose = Filled(part, 1, 0) };
     }
 
     // A piece that is put into something, as it lies there: nearly closed folds pressed down, its longer side along its host's.
@@ -192,7 +192,8 @@ public sealed class AssembledThing
         return ends[true].Any() && ends[false].Any() ? InPlace(part, layers(Folder.Opened(part.Pose.Strips, [.. ends[true]], 0))) : null;
     }
 
-    // What is closed all round and opens as a whole, opened no farther than what is inside needs; null for what has a way in closed.
+    // What is closed all round and opens as a whole, opened no farther than what is inside needs, thick as its card is; null for
+    // what has a way in closed.
     private Pose? WithWayIn(PosedPart part)
     {
         if (!part.Part.OpensWholly)
@@ -200,7 +201,8 @@ public sealed class AssembledThing
         var inside = Closed.Where(one => one.Item is not null && one.Part.To == part.Part.Part && one.Part.Goes == GoesWhere.Inside).ToList();
         if (inside.Count == 0 || !WayIn.IsShut(part.Pose!, inside))
             return null;
-        return Enumerable.Range(1, LessFolded).Select(i => Folded(part, 1 - ((double)i / (LessFolded + 1)))).FirstOrDefault(pose => !WayIn.IsShut(pose, inside));
+        var card = caliper(Find(part.Part.Part)!);
+        return Enumerable.Range(1, LessFolded).Select(i => Folded(part, 1 - ((double)i / (LessFolded + 1)))).FirstOrDefault(pose => WayIn.IsOpen(pose, card, inside));
     }
 
     /// <summary>A piece folded part of the way, where it stands when it is closed.</summary>
@@ -221,11 +223,20 @@ public sealed class AssembledThing
     // The root lies still on the sheet, so where it is in the closed thing is the motion of the whole.
     private static Pose InPlace(PosedPart part, Pose pose) => pose.Moved(part.Pose!.Root.Motion);
 
+    /// <summary>
+    /// The piece of a part as it is filled: what is closed all round opened as far as what goes in needs, what is filled through
+    /// one end with the other shut, anything else opened as far as it is asked.
+    /// </summary>
+    /// <param name="part">The part.</param>
+    /// <param name="opening">How far it is folded when it opens as a whole and has a way in however little: 0 flat, 1 closed.</param>
+    /// <param name="flap">How far its flaps are folded when only those open.</param>
+    internal Pose Filled(PosedPart part, double opening, double flap) => WithWayIn(part) ?? WithFarEndShut(part) ?? Opened(part, opening, flap);
+
     /// <summary>The piece of a part in an opened thing: folded open as a whole, or its flaps folded back.</summary>
     /// <param name="part">The part.</param>
     /// <param name="opening">How far it is folded when it opens as a whole: 0 flat, 1 closed.</param>
     /// <param name="flap">How far its flaps are folded when only those open.</param>
-    internal Pose Opened(PosedPart part, double opening, double flap = FlapOpening)
+    private Pose Opened(PosedPart part, double opening, double flap)
     {
         if (part.Part.OpensWholly)
             return Folded(part, opening);

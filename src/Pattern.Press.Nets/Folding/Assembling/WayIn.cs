@@ -21,6 +21,13 @@ internal static class WayIn
         return Places(part.Item!).Any(place => panels.Exists(panel => panel.Meets(part.Foot + place, Ahead)));
     });
 
+    /// <summary>Whether everything inside has room on its way between the panels of a folded piece, thick as they are.</summary>
+    /// <param name="pose">The piece, where it stands.</param>
+    /// <param name="card">How thick its card is, in millimetres.</param>
+    /// <param name="inside">What is inside, in its place.</param>
+    public static bool IsOpen(Pose pose, double card, IReadOnlyList<PosedPart> inside) => !IsShut(pose, inside) && inside.All(part =>
+        Proofs.ItemRoom.Passing(part.Item!, part.Foot, part.Part.Leaves, pose.Panels.Select(panel => new Proofs.Slab(panel, card / 2, card / 2))) is not { Room: < 0 });
+
     // Places all over an item, seen from the middle of its underside.
     private static IEnumerable<Vector3d> Places(ItemBody item)
     {

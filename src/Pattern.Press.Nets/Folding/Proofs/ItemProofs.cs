@@ -47,7 +47,8 @@ internal static class ItemProofs
 
     private static ItemRoom? Passing(KitProofs.Working work, List<PosedPart> beside, List<PosedPart> items)
     {
-        var open = beside.Select(part => part.Part.OpensWholly || part.Part.Opens.Count > 0 ? work.Thick(part, work.Thing.Opened(part, 0.5, 0)) : null).ToList();
+        // In the state in which it is drawn.
+        var open = beside.Select(part => part.Part.OpensWholly || part.Part.Opens.Count > 0 ? work.Thick(part, work.Thing.Filled(part, 0.5, 0)) : null).ToList();
         return BestWay(work, beside, slabs => Least(items, item => ItemRoom.Passing(item.Item!, item.Foot, item.Part.Leaves, slabs)), open);
     }
 

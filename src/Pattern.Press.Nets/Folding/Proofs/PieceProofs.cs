@@ -29,13 +29,15 @@ public static class PieceProofs
         var proofs = new List<FoldingProof>
         {
             Closes(FoldingProofKind.ClosesFinished, [finished], gapLimit),
-            Passes(FoldingProofKind.NothingPassesFinished, piece, [[.. stacked ?? Layers.Apart(finished, caliper).Panels]], caliper),
+            Passes(FoldingProofKind.NothingPassesFinished, piece, Crossings.Of([.. stacked ?? Layers.Apart(finished, caliper).Panels]), caliper),
         };
 
         // Wholly open, what opens closes its loops too, even where the card bends on its way there.
-        var (passes, way) = InOrder(finished, caliper, opens);
+        var flaps = PushedFlaps.Of(piece, finished.Strips);
+        List<Pose> still = [.. flaps.Bowing(PositionsInStep), .. flaps.SomeIn()];
+        var (passes, way) = InOrder(finished, caliper, opens, flaps.Names, still);
         if (finished.Gaps.Count > 0)
-            proofs.Add(Closes(FoldingProofKind.ClosesOnTheWay, opens.Count > 0 ? [.. way, Folder.Opened(finished.Strips, opens, 0)] : way, gapLimit));
+            proofs.Add(Closes(FoldingProofKind.ClosesOnTheWay, [.. way, .. still, .. opens.Count > 0 ? [Folder.Opened(finished.Strips, opens, 0)] : (Pose[])[]], gapLimit));
         proofs.Add(passes);
         return proofs;
     }
@@ -70,10 +72,10 @@ public static class PieceProofs
     }
 
     // The usual order; where something is in the way there, an order that is looked for move by move.
-    private static (FoldingProof Passes, IReadOnlyList<Pose> Way) InOrder(Pose finished, double caliper, IReadOnlyList<string> opens)
+    private static (FoldingProof Passes, IReadOnlyList<Pose> Way) InOrder(Pose finished, double caliper, IReadOnlyList<string> opens, IReadOnlySet<string> pushed, IReadOnlyList<Pose> still)
     {
         var tree = HingeTree.Of(finished.Strips);
-        var (sagittas, pushed) = (Sagittas(finished.Strips), PushedIn(finished.Strips));
+        var sagittas = Sagittas(finished.Strips);
         var usual = Tried(FoldingOrder.Usual(tree, opens));
 
         // What is rolled is rolled all at once.
@@ -91,14 +93,15 @@ public static class PieceProofs
         {
             var positions = order.Steps * PositionsInStep;
             var way = Enumerable.Range(1, Math.Max(0, positions - 1)).Select(i => order.At((double)i / positions)).ToList();
-            return (Passes(FoldingProofKind.NothingPassesOnTheWay, finished.Piece, way.Select(pose => pose.Panels), caliper, sagittas, pushed), way);
+            var crossings = way.SelectMany(pose => Crossings.Of(pose.Panels)).Where(crossing => !IsPushed(crossing, pushed)).Concat(still.SelectMany(pose => Crossings.Of(pose.Panels)));
+            return (Passes(FoldingProofKind.NothingPassesOnTheWay, finished.Piece, crossings, caliper, sagittas), way);
         }
     }
 
-    private static FoldingProof Passes(FoldingProofKind kind, Piece piece, IEnumerable<IEnumerable<PosedPanel>> poses, double caliper, IReadOnlyDictionary<string, double>? sagittas = null, IReadOnlySet<string>? pushed = null)
+    private static FoldingProof Passes(FoldingProofKind kind, Piece piece, IEnumerable<Crossing> crossings, double caliper, IReadOnlyDictionary<string, double>? sagittas = null)
     {
         var none = new Dictionary<string, double>();
-        var deepest = poses.SelectMany(Crossings.Of).Where(crossing => pushed is null || !IsPushed(crossing, pushed)).MaxBy(crossing => crossing.Depth - Allowed(crossing, caliper, sagittas ?? none));
+        var deepest = crossings.MaxBy(crossing => crossing.Depth - Allowed(crossing, caliper, sagittas ?? none));
         var (found, limit) = (deepest?.Depth ?? 0, deepest is null ? caliper + Crossings.Tolerance : Allowed(deepest, caliper, sagittas ?? none));
         var holds = found <= limit;
         return new(kind, piece.Id, found, limit, holds, holds ? [] : [deepest!.First, deepest.Second]);
@@ -108,14 +111,8 @@ public static class PieceProofs
     private static double Allowed(Crossing crossing, double caliper, IReadOnlyDictionary<string, double> sagittas) => caliper + Crossings.Tolerance
         + (sagittas.TryGetValue(crossing.First, out var one) && sagittas.TryGetValue(crossing.Second, out var other) ? one + other : 0);
 
-    // Flaps along arcs are pushed in one over the other, and bend out of each other's way, which strips do not; how they lie in
-    // the finished shape is proven like everything else.
-    private static HashSet<string> PushedIn(StripPiece strips)
-    {
-        var kinds = strips.Closing.Select(fold => strips.Piece.Panel(fold.Child).Kind).ToHashSet(StringComparer.Ordinal);
-        return [.. strips.Piece.Panels.Where(panel => kinds.Contains(panel.Kind)).Select(panel => panel.Name)];
-    }
-
+    // Flaps along arcs are pushed in one over the other, and bend out of each other's way, which strips do not on theirs; where
+    // they hold still, in or out, each counts.
     private static bool IsPushed(Crossing crossing, IReadOnlySet<string> pushed) => pushed.Contains(crossing.First) && pushed.Contains(crossing.Second);
 
     // How far each strip's middle stands off the arc through its edges: half its width times the tangent of a quarter of the
