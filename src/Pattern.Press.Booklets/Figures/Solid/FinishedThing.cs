@@ -16,6 +16,9 @@ public sealed class FinishedThing
     private const double Flat = 1;
     private const double Between = 0.8 * Hair;
 
+    // How far something on its way in is clear of what it goes into, as a part of their height: room for an arrow.
+    private const double Clear = 0.35;
+
     // An item that is drawn part of the way out of something flat is out by this part of its length.
     private const double PartOut = 0.4;
 
@@ -96,7 +99,7 @@ public sealed class FinishedThing
         {
             // From its place to where it is now, seen at the same spot as an arrow the other way.
             if (MotionArrow.Straight(part, Foot(place) - Foot(part), viewer) is { } back)
-                scene.Add(new MotionArrow([.. back.Path.Reverse()]));
+                scene.Add(new MotionArrow([.. Into(part, back, open, viewer).Path.Reverse()]));
         }
     }
 
@@ -114,7 +117,8 @@ public sealed class FinishedThing
 
             // Only as far as to what it goes to next; the arrow would cover that.
             var gap = part.Corners.Min(way.Dot) - apart.Where(one => one != part && one.Corners.Max(way.Dot) < part.Corners.Min(way.Dot) + 1e-6).Select(one => one.Corners.Max(way.Dot)).DefaultIfEmpty(0).Max();
-            scene.Add(MotionArrow.Straight(part, -way * Math.Min(gap * 1.1, Foot(part).DistanceTo(Foot(place))), viewer));
+            if (MotionArrow.Straight(part, -way * Math.Min(gap * 1.1, Foot(part).DistanceTo(Foot(place))), viewer) is { } arrow)
+                scene.Add(Into(part, arrow, apart, viewer));
         }
     }
 
@@ -136,12 +140,17 @@ public sealed class FinishedThing
         var own = _thing.BeforeClosing.Where(one => one.Part.Part == part).ToList();
         var reach = standing.Where(one => !hidden || one.Part.To is null).SelectMany(one => one.Corners).Max(way.Dot);
         var size = own.SelectMany(one => one.Corners).Max(way.Dot) - own.SelectMany(one => one.Corners).Min(way.Dot);
-        var shift = way * (Math.Max(0, reach - own.SelectMany(one => one.Corners).Min(way.Dot)) + (0.25 * Math.Max(size, Outside.Height)));
+        var shift = way * (Math.Max(0, reach - own.SelectMany(one => one.Corners).Min(way.Dot)) + (Clear * Math.Max(size, Outside.Height)));
         var moved = own.Select(one => one.Moved(shift)).ToList();
         Add(scene, standing.Concat(moved), default);
-        scene.Add(MotionArrow.Straight(moved[0], -shift, viewer));
+        if (MotionArrow.Straight(moved[0], -shift, viewer) is { } arrow)
+            scene.Add(Into(moved[0], arrow, standing, viewer));
         return true;
     }
+
+    // What goes in disappears there; what goes over or around something stays in sight.
+    private static MotionArrow Into(PosedPart part, MotionArrow arrow, IEnumerable<PosedPart> others, Vector3d viewer) =>
+        AssembledThing.Covers(part.Part) ? arrow : arrow.EndingInSight(others.Where(other => other.Part.Part != part.Part.Part), viewer);
 
     // An item between flat layers, such as a card in its envelope, is drawn part of the way out.
     private List<PosedPart> Opened(double opening) => [.. _thing.Open(opening).Select(part => IsBetween(part)

@@ -20,6 +20,15 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
     /// <summary>What turns by less than this, in degrees, does not move to the eye.</summary>
     private const double LeastTurn = 5;
 
+    // In so many steps a straight arrow is followed until it is hidden.
+    private const int Places = 100;
+
+    /// <summary>What is behind card by less than this, in millimetres, lies on it.</summary>
+    private const double Behind = 0.01;
+
+    /// <summary>How much of an arrow has to be left before it is hidden, as a part of its length.</summary>
+    private const double LeastInSight = 0.1;
+
     /// <summary>Its length in millimetres.</summary>
     public double Length => Path.Zip(Path.Skip(1), (a, b) => a.DistanceTo(b)).Sum();
 
@@ -146,6 +155,27 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
         }
 
         return new MotionArrow([start + (way * (0.08 * length)), start + (way * (0.82 * length))]);
+    }
+
+    /// <summary>
+    /// The same way, ending where it goes in behind card, such as in the mouth of a box: drawn on, it would run down in front.
+    /// Where too little of it is left before, or none of it is hidden, it is the way as it was.
+    /// </summary>
+    /// <param name="parts">What stands there.</param>
+    /// <param name="viewer">Towards the viewer.</param>
+    public MotionArrow EndingInSight(IEnumerable<PosedPart> parts, Vector3d viewer)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        var panels = parts.Where(part => part.Pose is not null).SelectMany(part => part.Pose!.Panels).Select(panel => new PanelInSight(panel, viewer)).ToList();
+        var (from, way) = (Path[0], Path[^1] - Path[0]);
+        for (var i = 0; i <= Places; i++)
+        {
+            var part = (double)i / Places;
+            if (panels.Exists(panel => panel.Meets(from + (way * part), Behind)))
+                return part > LeastInSight ? new MotionArrow([from, from + (way * part)]) : this;
+        }
+
+        return this;
     }
 
     /// <summary>The way of a piece that is turned over about the line from left to right, beside its right end.</summary>

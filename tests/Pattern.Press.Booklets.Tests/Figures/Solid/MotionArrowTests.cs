@@ -97,6 +97,30 @@ public sealed class MotionArrowTests
         Assert.True(path[^1].Z > 0);
     }
 
+    [Theory]
+    [InlineData("tuck-end-box")]
+    [InlineData("gable-top-box")]
+    [InlineData("polygon-box")]
+    [InlineData("divided-tray")]
+    public void The_arrow_of_what_goes_into_something_deep_ends_in_its_mouth(string id)
+    {
+        var (kit, item) = CatalogueKits.Of(id);
+        var thing = new FinishedThing(kit, item);
+        var scene = new Scene { Ground = 0 };
+        Assert.True(thing.AddInserting(scene, Assembly.Item, 0.5, Viewer));
+        var path = Assert.Single(scene.Arrows).Path;
+
+        // Nothing of what it goes into is between the viewer and any place on it, its very tip apart.
+        var host = thing.Open(0.5).First(part => part.Pose is not null);
+        for (var i = 0; i < 20; i++)
+        {
+            var place = path[0] + ((path[^1] - path[0]) * (i / 20.0));
+            Assert.DoesNotContain(host.Pose!.Panels.Where(panel => panel.Panel.Kind is "front" or "side" or "wall" or "side wall" or "front wall"), panel => Crosses(panel, place, place + (Viewer * 1000)));
+        }
+
+        Assert.True(path[0].DistanceTo(path[^1]) > 5);
+    }
+
     [Fact]
     public void What_stands_by_itself_goes_nowhere() =>
         Assert.False(new FinishedThing(Kit, HiddenSurfaceTests.Tin).AddInserting(new Scene(), "base", 0.31, Viewer));
@@ -139,15 +163,6 @@ public sealed class MotionArrowTests
                 Assert.DoesNotContain(host.Pose.Panels, panel => Crosses(panel, from, to));
             }
         }
-
-        static bool Crosses(PosedPanel panel, Vector3d from, Vector3d to)
-        {
-            var (a, b) = (panel.Facing.Dot(from - panel.Corners[0]), panel.Facing.Dot(to - panel.Corners[0]));
-            if (a * b >= 0)
-                return false;
-            var at = panel.Motion.Inverse.Apply(from + ((to - from) * (a / (a - b))));
-            return panel.Panel.Outline.Contains(new Point(at.X, -at.Y)) && !panel.Panel.Holes.Any(hole => hole.Contains(new Point(at.X, -at.Y)));
-        }
     }
 
     [Fact]
@@ -185,5 +200,14 @@ public sealed class MotionArrowTests
         Assert.Equal(-path[0].Y, path[^1].Y, 9);
         Assert.Equal(12, path[0].DistanceTo(path[path.Count / 2]) / Math.Sqrt(2), 9);
         Assert.True(path[path.Count / 2].Z < path[0].Z == path[1].Z < path[0].Z);
+    }
+
+    private static bool Crosses(PosedPanel panel, Vector3d from, Vector3d to)
+    {
+        var (a, b) = (panel.Facing.Dot(from - panel.Corners[0]), panel.Facing.Dot(to - panel.Corners[0]));
+        if (a * b >= 0)
+            return false;
+        var at = panel.Motion.Inverse.Apply(from + ((to - from) * (a / (a - b))));
+        return panel.Panel.Outline.Contains(new Point(at.X, -at.Y)) && !panel.Panel.Holes.Any(hole => hole.Contains(new Point(at.X, -at.Y)));
     }
 }
