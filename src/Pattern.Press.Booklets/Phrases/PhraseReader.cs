@@ -10,6 +10,13 @@ namespace Pattern.Press.Booklets.Phrases;
 /// </summary>
 internal static partial class PhraseReader
 {
+    private const string Ending = ".yaml";
+
+    /// <summary>What the files' names begin with in problems.</summary>
+    private const string Folder = "phrases/";
+
+    private static readonly KnownTexts<(string Language, string Text, string Overlay), PhraseBook> Books = new();
+
     public static PhraseBook? Read(string folder, string language, Problems problems, Place place)
     {
         ArgumentNullException.ThrowIfNull(language);
@@ -22,29 +29,36 @@ internal static partial class PhraseReader
             return null;
         }
 
-        var phrases = new SortedDictionary<string, string>(StringComparer.Ordinal);
-        if (!ReadFile(folder, main + ".yaml", phrases, isOverlay: false, problems))
+        var country = match.Groups["country"];
+        var spelling = country.Success ? $"{main}-{country.Value.ToLowerInvariant()}" : "";
+        if (Text(folder, main, problems) is not { } all || (spelling.Length > 0 && File.Exists(Path.Combine(folder, spelling + Ending)) ? Text(folder, spelling, problems) : "") is not { } overlay)
             return null;
-        var overlay = $"{main}-{match.Groups["country"].Value.ToLowerInvariant()}.yaml";
-        if (match.Groups["country"].Success && File.Exists(Path.Combine(folder, overlay)) && !ReadFile(folder, overlay, phrases, isOverlay: true, problems))
-            return null;
-        return new PhraseBook(language, phrases);
+        return Books.Get(
+            (language, all, overlay),
+            found =>
+            {
+                var phrases = new SortedDictionary<string, string>(StringComparer.Ordinal);
+                return Gathered(all, main, phrases, isOverlay: false, found) && (overlay.Length == 0 || Gathered(overlay, spelling, phrases, isOverlay: true, found))
+                    ? new PhraseBook(language, phrases)
+                    : null;
+            },
+            problems);
     }
+
+    private static string? Text(string folder, string file, Problems problems) => TextFile.Read(Path.Combine(folder, file + Ending), Folder + file + Ending, problems);
 
     private static List<string> Known(string folder) =>
         !Directory.Exists(folder) ? [] :
         [
-            .. Directory.EnumerateFiles(folder, "*.yaml")
+            .. Directory.EnumerateFiles(folder, "*" + Ending)
                 .Select(file => Path.GetFileNameWithoutExtension(file)!)
                 .Where(name => !name.Contains('-', StringComparison.Ordinal))
                 .Order(StringComparer.Ordinal),
         ];
 
-    private static bool ReadFile(string folder, string file, SortedDictionary<string, string> phrases, bool isOverlay, Problems problems)
+    private static bool Gathered(string text, string file, SortedDictionary<string, string> phrases, bool isOverlay, Problems problems)
     {
-        var name = "phrases/" + file;
-        if (TextFile.Read(Path.Combine(folder, file), name, problems) is not { } text ||
-            YamlSource.Read(text, name, problems) is not { } map)
+        if (YamlSource.Read(text, Folder + file + Ending, problems) is not { } map)
             return false;
         var own = new SortedDictionary<string, (string Phrase, Place Place)>(StringComparer.Ordinal);
         var isRight = Gather(map, "", own, problems);

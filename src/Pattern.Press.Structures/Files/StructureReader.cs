@@ -14,17 +14,19 @@ internal static class StructureReader
 
     private static readonly string[] Shapes = ["round", "rectangular"];
 
+    private static readonly KnownTexts<(string Text, string Id, string File), Structure> Known = new();
+
     /// <summary>Reads a structure; null after noting everything that is wrong with it.</summary>
-    public static Structure? Read(string text, string id, string file, Problems problems)
-    {
-        var found = new Problems();
-        var structure = text.Length <= MostCharacters
-            ? Everything(text, id, file, found)
-            : TooLong(file, found);
-        foreach (var problem in found.All)
-            problems.Add(problem);
-        return found.HasErrors ? null : structure;
-    }
+    public static Structure? Read(string text, string id, string file, Problems problems) => Known.Get(
+        (text, id, file),
+        found =>
+        {
+            var structure = text.Length <= MostCharacters
+                ? Everything(text, id, file, found)
+                : TooLong(file, found);
+            return found.HasErrors ? null : structure;
+        },
+        problems);
 
     private static Structure? TooLong(string file, Problems problems)
     {

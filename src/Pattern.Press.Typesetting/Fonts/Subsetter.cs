@@ -40,7 +40,7 @@ internal static class Subsetter
             {
                 var data = HarfBuzzNative.BlobGetData(blob, out var length);
                 var bytes = new ReadOnlySpan<byte>((void*)data, (int)length);
-                return new FontSubset(Export.Pdf.PdfFile.Deflate(bytes, CompressionLevel.Optimal), bytes.Length, Tag(name, glyphs));
+                return new FontSubset(Export.Pdf.PdfFile.Deflate(bytes), bytes.Length, Tag(name, glyphs));
             }
             finally
             {

@@ -9,6 +9,10 @@ internal sealed class Room
     private readonly List<Segment> _lines = [];
     private readonly List<Box> _taken = [];
 
+    // What of both lies where a place is looked for.
+    private readonly List<Segment> _linesThere = [];
+    private readonly List<Box> _takenThere = [];
+
     /// <summary>The boxes of all lettering placed so far.</summary>
     public IReadOnlyList<Box> Taken => _taken;
 
@@ -25,15 +29,17 @@ internal sealed class Room
         _taken.Clear();
     }
 
-    public bool IsFree(Box box)
+    public bool IsFree(Box box) => IsFree(box, _taken, _lines);
+
+    private static bool IsFree(Box box, List<Box> taken, List<Segment> lines)
     {
-        foreach (var other in _taken)
+        foreach (var other in taken)
         {
             if (other.Meets(box))
                 return false;
         }
 
-        foreach (var line in _lines)
+        foreach (var line in lines)
         {
             if (line.Crosses(box))
                 return false;
@@ -70,8 +76,24 @@ internal sealed class Room
         if (bounds.Width < w || bounds.Height < h)
             return null;
         var ideal = wanted ?? (within is { } part ? shape.Within(part)?.Middle : null) ?? shape.Middle;
-        if (Fits(ideal))
+        if (Fits(ideal, _taken, _lines))
             return ideal;
+        var all = bounds.Grown(1e-6);
+        _linesThere.Clear();
+        foreach (var line in _lines)
+        {
+            if (Math.Min(line.From.X, line.To.X) <= all.Right && Math.Max(line.From.X, line.To.X) >= all.Left
+                && Math.Min(line.From.Y, line.To.Y) <= all.Bottom && Math.Max(line.From.Y, line.To.Y) >= all.Top)
+                _linesThere.Add(line);
+        }
+
+        _takenThere.Clear();
+        foreach (var box in _taken)
+        {
+            if (box.Meets(all))
+                _takenThere.Add(box);
+        }
+
         Point? best = null;
         var distance = double.MaxValue;
         for (var row = 0; row <= Steps; row++)
@@ -82,17 +104,17 @@ internal sealed class Room
                     bounds.Left + (w / 2) + ((bounds.Width - w) * column / Steps),
                     bounds.Top + (h / 2) + ((bounds.Height - h) * row / Steps));
                 var far = at.DistanceTo(ideal);
-                if (far < distance - 1e-9 && Fits(at))
+                if (far < distance - 1e-9 && Fits(at, _takenThere, _linesThere))
                     (best, distance) = (at, far);
             }
         }
 
         return best;
 
-        bool Fits(Point at)
+        bool Fits(Point at, List<Box> taken, List<Segment> lines)
         {
             var box = Box.Around(at.X, at.Y, w, h);
-            return bounds.Grown(1e-9).Holds(box) && shape.Holds(box) && IsFree(box);
+            return bounds.Grown(1e-9).Holds(box) && shape.Holds(box) && IsFree(box, taken, lines);
         }
     }
 

@@ -9,22 +9,24 @@ internal sealed class Shape
     // A chord strays this far from its arc at most: less than any printer's dot.
     private const double ArcTolerance = 0.004;
 
+    // Gone through far more often than asked for.
+    private readonly Point[] _corners;
+
     public Shape(IReadOnlyList<Point> corners)
     {
-        Corners = corners;
+        _corners = corners as Point[] ?? [.. corners];
         var box = new Box(double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
-        for (var i = 0; i < corners.Count; i++)
+        foreach (var corner in _corners)
         {
-            var corner = corners[i];
             box = new Box(
                 Math.Min(box.Left, corner.X), Math.Min(box.Top, corner.Y), Math.Max(box.Right, corner.X), Math.Max(box.Bottom, corner.Y));
         }
 
         Bounds = box;
-        IsUpright = IsWhole(corners, box);
+        IsUpright = IsWhole(_corners, box);
     }
 
-    public IReadOnlyList<Point> Corners { get; }
+    public IReadOnlyList<Point> Corners => _corners;
 
     public Box Bounds { get; }
 
@@ -143,9 +145,10 @@ internal sealed class Shape
     public bool Holds(Point point)
     {
         var inside = false;
-        for (int i = 0, j = Corners.Count - 1; i < Corners.Count; j = i++)
+        var corners = _corners;
+        for (int i = 0, j = corners.Length - 1; i < corners.Length; j = i++)
         {
-            var (a, b) = (Corners[i], Corners[j]);
+            var (a, b) = (corners[i], corners[j]);
             if ((a.Y > point.Y) != (b.Y > point.Y) && point.X < ((b.X - a.X) * (point.Y - a.Y) / (b.Y - a.Y)) + a.X)
                 inside = !inside;
         }
@@ -162,9 +165,10 @@ internal sealed class Shape
             return true;
         if (!Holds(new Point(box.CentreX, box.CentreY)))
             return false;
-        for (var i = 0; i < Corners.Count; i++)
+        var corners = _corners;
+        for (int i = 0, j = corners.Length - 1; i < corners.Length; j = i++)
         {
-            if (new Segment(Corners[i], Corners[(i + 1) % Corners.Count]).Crosses(box))
+            if (new Segment(corners[j], corners[i]).Crosses(box))
                 return false;
         }
 

@@ -80,7 +80,7 @@ internal sealed class EmbeddedFont
         var (descendant, descriptor, program, unicode) = (file.Reserve(), file.Reserve(), file.Reserve(), file.Reserve());
         using var entries = new PdfBuffer();
         entries.Raw("/Filter/FlateDecode/Length1 "u8).Int(subset.Length);
-        file.Stream(program, entries.Span, subset.Packed, null);
+        file.Stream(program, entries.Span, subset.Packed, isToBePacked: false);
         using var content = new PdfBuffer();
         WriteToUnicode(content);
         file.Stream(unicode, default, content.Span);

@@ -99,8 +99,8 @@ internal sealed record EncodedImage
             Height = info.Height,
             IsJpeg = false,
             IsGrey = grey,
-            Colours = PdfFile.Deflate(colours, CompressionLevel.Optimal),
-            Alpha = alpha is null ? null : PdfFile.Deflate(alpha, CompressionLevel.Optimal),
+            Colours = PdfFile.Deflate(colours),
+            Alpha = alpha is null ? null : PdfFile.Deflate(alpha),
             Origin = codec.EncodedOrigin,
         };
     }

@@ -193,7 +193,7 @@ public static class PdfExporter
         var (metadata, profile) = (file.Reserve(), file.Reserve());
 
         // Left unpacked, so that tools which know nothing of PDF find it.
-        file.Stream(metadata, "/Type/Metadata/Subtype/XML"u8, XmpPacket.Write(document), null);
+        file.Stream(metadata, "/Type/Metadata/Subtype/XML"u8, XmpPacket.Write(document), isToBePacked: false);
         file.Stream(profile, "/N 3"u8, SrgbProfile.Bytes);
         var names = destinations.Write(file);
         var outline = document.Bookmarks.Count > 0 ? Outline.Write(file, destinations, document.Bookmarks) : 0;

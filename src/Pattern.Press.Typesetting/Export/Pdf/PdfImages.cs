@@ -39,7 +39,7 @@ internal sealed class PdfImages(PdfFile file)
                 var mask = file.Reserve();
                 WriteEntries(entries, pixels);
                 entries.Raw("/ColorSpace/DeviceGray/Filter/FlateDecode"u8);
-                file.Stream(mask, entries.Span, alpha, null);
+                file.Stream(mask, entries.Span, alpha, isToBePacked: false);
                 entries.Clear();
                 entries.Raw("/SMask "u8).Ref(mask);
             }
@@ -51,7 +51,7 @@ internal sealed class PdfImages(PdfFile file)
             else
                 entries.Raw(pixels.IsGrey ? "/DeviceGray"u8 : "/DeviceRGB"u8);
             entries.Raw(pixels.IsJpeg ? "/Filter/DCTDecode"u8 : "/Filter/FlateDecode"u8);
-            file.Stream(image.Id, entries.Span, pixels.Colours, null);
+            file.Stream(image.Id, entries.Span, pixels.Colours, isToBePacked: false);
         }
     }
 
