@@ -10,8 +10,13 @@ namespace Pattern.Press.Benchmarks;
 
 /// <summary>The main job from the folder to the bytes, and its stages.</summary>
 [MemoryDiagnoser]
+[GcConcurrent(false)]
+[WarmupCount(Warmup)]
 public class WholeBuild
 {
+    // After so many builds the compiler has made everything as good as it can.
+    private const int Warmup = 100;
+
     private readonly string _folder = Path.Combine(Repository.Root, "content", "tea-tin-box");
     private readonly BookletPress _press = new(Resources.OfProgram);
     private LaidOutBooklet _booklet = null!;
