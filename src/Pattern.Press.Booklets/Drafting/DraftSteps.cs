@@ -204,12 +204,32 @@ internal sealed class DraftSteps(Model model, Item item)
         if (part.Quantity > 1)
             lines.Add($"Do the same with every {name}.");
         var text = new StringBuilder(Numbered(lines));
-        text.Append(Figure(piece.Id, SeamClosing.Of(piece, model.Kit.Assembly.Seams, [], model.Kit.Assembly.Find(piece.Id)?.Opens) is null ? "folded" : "gluing"));
+        foreach (var shown in GluingFigures(piece))
+            text.Append(shown);
         var figure = piece.GlueAreas.Count > 0 ? "glue" : piece.Folds.Count > 0 ? "folds" : "flat";
         var glued = new DraftFolding(model.Kit.Assembly, model.Words, part).IsGlued;
         string[] tools = glued ? ["bone folder", "glue or double-sided tape"] : ["bone folder"];
         Step($"{(piece.Folds.Count == 0 ? "Roll" : "Fold")}{(glued ? " and glue" : "")} the {name}", piece.Id, figure, glued ? 12 : 6, tools, text.ToString());
         LateMats(part);
+    }
+
+    // What is glued first, and then each other kind of panel that is glued to the same piece; folded where none is.
+    private IEnumerable<string> GluingFigures(Piece piece)
+    {
+        var (seams, opens) = (model.Kit.Assembly.Seams, model.Kit.Assembly.Find(piece.Id)?.Opens);
+        if (SeamClosing.Of(piece, seams, [], opens) is not { } first)
+        {
+            yield return Figure(piece.Id, "folded");
+            yield break;
+        }
+
+        yield return Figure(piece.Id, "gluing");
+        var done = first.Seams.Select(seam => seam.Panel.Panel.Kind).ToHashSet(StringComparer.Ordinal);
+        foreach (var kind in SeamClosing.Glued(piece, seams).Select(seam => seam.Panel.Panel.Kind).Distinct(StringComparer.Ordinal))
+        {
+            if (done.Add(kind) && SeamClosing.Of(piece, seams, [kind], opens) is not null)
+                yield return Figure(piece.Id, $"gluing\nemphasise: {Draft.Quoted(kind)}\ncaption: {Draft.Quoted($"Then {DraftWords.The(piece, kind)}")}");
+        }
     }
 
     // Mats on walls that tabs are glued to go over those tabs and hide them.
