@@ -228,7 +228,7 @@ internal sealed class DraftSteps(Model model, Item item)
         foreach (var kind in SeamClosing.Glued(piece, seams).Select(seam => seam.Panel.Panel.Kind).Distinct(StringComparer.Ordinal))
         {
             if (done.Add(kind) && SeamClosing.Of(piece, seams, [kind], opens) is not null)
-                yield return Figure(piece.Id, $"gluing\nemphasise: {Draft.Quoted(kind)}\ncaption: {Draft.Quoted($"Then {DraftWords.The(piece, kind)}")}");
+                yield return Figure(piece.Id, "gluing", $"emphasise: {Draft.Quoted(kind)}", $"caption: {Draft.Quoted($"Then {DraftWords.The(piece, kind)}")}");
         }
     }
 
@@ -242,7 +242,7 @@ internal sealed class DraftSteps(Model model, Item item)
         foreach (var mat in late)
             text.Append(CultureInfo.InvariantCulture, $"- {(mat.Quantity > 1 ? $"{{{{{mat.Piece.Id}.quantity}}}} of “{mat.Piece.Name}”" : $"“{mat.Piece.Name}”")}: for {mat.For}.\n");
         text.Append("\nLower each in from above, its bottom edge first, and rub it down from the middle outwards. Leave the same border of card on all\nsides.\n");
-        text.Append(CultureInfo.InvariantCulture, $"\n::: figure\nof: {part.Piece.Id}\nshow: folded\nmats: yes\n:::\n");
+        text.Append(Figure(part.Piece.Id, "folded", "mats: yes"));
         Step(late.Sum(mat => mat.Quantity) == 1 ? "Glue in the last mat" : "Glue in the last mats", part.Piece.Id, "", 6, ["glue"], text.ToString());
     }
 
@@ -294,7 +294,7 @@ internal sealed class DraftSteps(Model model, Item item)
 
         var first = Pieces.First().Piece.Id;
         var around = parts.FirstOrDefault(part => part.Part != Assembly.Item && part.Goes == GoesWhere.Around)?.Part;
-        var text = Numbered(lines) + (around is null ? "" : "\n::: figure\nshow: finished\n:::\n") + (GoesInAtAnEnd(parts) ? "\n::: figure\nof: item\nshow: insert\n:::\n" : "");
+        var text = Numbered(lines) + (around is null ? "" : "\n::: figure\nshow: finished\n:::\n") + (GoesInAtAnEnd(parts) ? Figure(Assembly.Item, "insert") : "");
         var isOne = model.Kit.Assembly.Find(Assembly.Item) is not { Places.Count: > 1 };
         Step(item.Name == "gift" ? "Put it together" : $"Put in the {(isOne ? item.Name : DraftWords.Plural(item.Name))}", around ?? first, around is null ? "finished" : "insert", 5, [], text);
     }
@@ -389,7 +389,8 @@ internal sealed class DraftSteps(Model model, Item item)
 
     private static string Lower(string name) => DraftWords.Lower(name);
 
-    private static string Figure(string of, string show) => $"\n::: figure\nof: {of}\nshow: {show}\n:::\n";
+    private static string Figure(string of, string show, params string[] more) =>
+        $"\n::: figure\nof: {of}\nshow: {show}\n{string.Concat(more.Select(line => line + "\n"))}:::\n";
 
     private void Step(string title, string piece, string figure, int minutes, string[] tools, string text, string? caution = null)
     {

@@ -31,7 +31,9 @@ internal static partial class PhraseReader
 
         var country = match.Groups["country"];
         var spelling = country.Success ? $"{main}-{country.Value.ToLowerInvariant()}" : "";
-        if (Text(folder, main, problems) is not { } all || (spelling.Length > 0 && File.Exists(Path.Combine(folder, spelling + Ending)) ? Text(folder, spelling, problems) : "") is not { } overlay)
+        var all = Text(folder, main, problems);
+        var overlay = spelling.Length > 0 && File.Exists(Path.Combine(folder, spelling + Ending)) ? Text(folder, spelling, problems) : "";
+        if (all is null || overlay is null)
             return null;
         return Books.Get(
             (language, all, overlay),

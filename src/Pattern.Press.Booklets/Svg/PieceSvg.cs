@@ -103,7 +103,7 @@ public static class PieceSvg
                 // a radius rounded to the nanometre moves it by micrometres, and the one of two arcs that is meant is in
                 // doubt. In parts of no more than a quarter neither is.
                 var radius = Number(edge.Radius);
-                var parts = Math.Max(1, (int)Math.Ceiling((Math.Abs(edge.Sweep) / (Math.PI / 2)) - 1e-9));
+                var parts = edge.PartsOf(Math.PI / 2);
                 for (var part = 1; part <= parts; part++)
                 {
                     var to = part == parts ? edge.To : edge.At((double)part / parts);

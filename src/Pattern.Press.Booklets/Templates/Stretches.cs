@@ -47,7 +47,7 @@ internal static class Stretches
         var builder = new PathBuilder().MoveTo(edge.From.X, edge.From.Y);
         if (!edge.IsArc)
             return builder.LineTo(edge.To.X, edge.To.Y).Build();
-        var parts = Math.Max(1, (int)Math.Ceiling((Math.Abs(edge.Sweep) / WidestCurve) - 1e-9));
+        var parts = edge.PartsOf(WidestCurve);
         var (centre, turn) = (edge.Centre, edge.Sweep / parts);
         var reach = 4.0 / 3 * Math.Tan(turn / 4);
         for (var i = 0; i < parts; i++)

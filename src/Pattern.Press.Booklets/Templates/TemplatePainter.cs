@@ -119,10 +119,13 @@ internal sealed class TemplatePainter(Piece piece, Placing placing, Box shows, S
 
     // Where a line runs off the page it ends on the page's edge and on itself; only one that lies along the edge, a hair
     // outside, is moved onto it.
-    private Edge OnPage(Edge found) =>
-        Stretches.Within(found, shows).ToList() is [var cut] && cut.From.DistanceTo(found.From) < Along && cut.To.DistanceTo(found.To) < Along
+    private Edge OnPage(Edge found)
+    {
+        var moved = new Edge(Inside(found.From), Inside(found.To), found.Bulge);
+        return moved != found && Stretches.Within(found, shows).ToList() is [var cut] && cut.From.DistanceTo(found.From) < Along && cut.To.DistanceTo(found.To) < Along
             ? cut
-            : new Edge(Inside(found.From), Inside(found.To), found.Bulge);
+            : moved;
+    }
 
     // What was found a hair outside is drawn on the page's very edge.
     private Point Inside(Point point) => new(Math.Clamp(point.X, shows.Left, shows.Right), Math.Clamp(point.Y, shows.Top, shows.Bottom));

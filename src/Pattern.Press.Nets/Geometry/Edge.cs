@@ -99,6 +99,10 @@ public readonly record struct Edge(Point From, Point To, double Bulge = 0)
         return point.DistanceTo(At(PartNearest(point)));
     }
 
+    /// <summary>How many equal parts it has when none turns by more than an angle; 1 when it is straight.</summary>
+    /// <param name="turn">The angle in radians; above 0.</param>
+    public int PartsOf(double turn) => Math.Max(1, (int)Math.Ceiling((Math.Abs(Sweep) / turn) - 1e-9));
+
     /// <summary>
     /// Points along it, its start included and its end left out, such that straight lines between them stay within a
     /// distance of it.
@@ -107,13 +111,7 @@ public readonly record struct Edge(Point From, Point To, double Bulge = 0)
     public IEnumerable<Point> Flattened(double tolerance)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(tolerance);
-        var steps = 1;
-        if (IsArc)
-        {
-            var step = 2 * Math.Acos(1 - Math.Min(1, tolerance / Radius));
-            steps = Math.Max(1, (int)Math.Ceiling((Math.Abs(Sweep) / step) - 1e-9));
-        }
-
+        var steps = IsArc ? PartsOf(2 * Math.Acos(1 - Math.Min(1, tolerance / Radius))) : 1;
         for (var i = 0; i < steps; i++)
             yield return At((double)i / steps);
     }

@@ -82,8 +82,7 @@ internal sealed class Room
         _linesThere.Clear();
         foreach (var line in _lines)
         {
-            if (Math.Min(line.From.X, line.To.X) <= all.Right && Math.Max(line.From.X, line.To.X) >= all.Left
-                && Math.Min(line.From.Y, line.To.Y) <= all.Bottom && Math.Max(line.From.Y, line.To.Y) >= all.Top)
+            if (line.Within(all) is not null)
                 _linesThere.Add(line);
         }
 

@@ -159,9 +159,7 @@ public sealed class AssembledThing
         if (PutIn(part.Part, 0) is var (_, body))
             return Pressed(part, body);
         var isFilled = Parts.Any(one => one.To == part.Part.Part && (one.Goes == GoesWhere.Inside || one.IsPutIn));
-        if (part.Pose is null || !isFilled)
-            return part;
-        return part.Part.OpensWholly ? part with { Pose = WithWayIn(part) ?? part.Pose } : part with { Pose = Filled(part, 1, 0) };
+        return part.Pose is null || !isFilled ? part : part with { Pose = Filled(part, 1, 0) };
     }
 
     // A piece that is put into something, as it lies there: nearly closed folds pressed down, its longer side along its host's.

@@ -76,6 +76,7 @@ public static class PieceProofs
     {
         var tree = HingeTree.Of(finished.Strips);
         var sagittas = Sagittas(finished.Strips);
+        var resting = still.SelectMany(pose => Crossings.Of(pose.Panels)).ToList();
         var usual = Tried(FoldingOrder.Usual(tree, opens));
 
         // What is rolled is rolled all at once.
@@ -93,7 +94,7 @@ public static class PieceProofs
         {
             var positions = order.Steps * PositionsInStep;
             var way = Enumerable.Range(1, Math.Max(0, positions - 1)).Select(i => order.At((double)i / positions)).ToList();
-            var crossings = way.SelectMany(pose => Crossings.Of(pose.Panels)).Where(crossing => !IsPushed(crossing, pushed)).Concat(still.SelectMany(pose => Crossings.Of(pose.Panels)));
+            var crossings = way.SelectMany(pose => Crossings.Of(pose.Panels)).Where(crossing => !IsPushed(crossing, pushed)).Concat(resting);
             return (Passes(FoldingProofKind.NothingPassesOnTheWay, finished.Piece, crossings, caliper, sagittas), way);
         }
     }

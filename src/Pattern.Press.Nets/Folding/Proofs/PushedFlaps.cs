@@ -13,9 +13,6 @@ namespace Pattern.Press.Nets.Folding.Proofs;
 /// </remarks>
 public sealed class PushedFlaps
 {
-    // More flaps than this are pushed in one after the other only, not in every order.
-    private const int Orders = 6;
-
     private readonly StripPiece strips;
     private readonly List<List<string>> flaps;
 
@@ -53,14 +50,7 @@ public sealed class PushedFlaps
     }
 
     /// <summary>The bowed piece with some flaps in and the others out: every state in which it holds still before the last is in.</summary>
-    public IEnumerable<Pose> SomeIn()
-    {
-        if (flaps.Count == 0)
-            return [];
-        return flaps.Count <= Orders
-            ? Enumerable.Range(0, (1 << flaps.Count) - 1).Select(mask => Out(i => (mask & (1 << i)) == 0))
-            : Enumerable.Range(0, flaps.Count).Select(isIn => Out(i => i >= isIn));
-    }
+    public IEnumerable<Pose> SomeIn() => Enumerable.Range(0, (1 << flaps.Count) - 1).Select(mask => Out(i => (mask & (1 << i)) == 0));
 
     private Pose Out(Func<int, bool> isOut) => Folder.Opened(strips, [.. flaps.Where((_, i) => isOut(i)).SelectMany(names => names)], 0);
 }
