@@ -20,6 +20,10 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
     /// <summary>What turns by less than this, in degrees, does not move to the eye.</summary>
     private const double LeastTurn = 5;
 
+    // Between these parts of its way a straight arrow is drawn.
+    private const double BeforeStart = 0.08;
+    private const double BeforeEnd = 0.82;
+
     // In so many steps a straight arrow is followed until it is hidden.
     private const int Places = 100;
 
@@ -154,7 +158,7 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
                 : new Vector3d(0, Math.Sign(viewer.Y) * (back - front) / 2, 0);
         }
 
-        return new MotionArrow([start + (way * (0.08 * length)), start + (way * (0.82 * length))]);
+        return new MotionArrow([start + (way * (BeforeStart * length)), start + (way * (BeforeEnd * length))]);
     }
 
     /// <summary>
@@ -170,9 +174,10 @@ public sealed record MotionArrow(IReadOnlyList<Vector3d> Path)
         var (from, way) = (Path[0], Path[^1] - Path[0]);
         for (var i = 0; i <= Places; i++)
         {
+            // What is left of it is short: it begins at what moves, not at a distance.
             var part = (double)i / Places;
             if (panels.Exists(panel => panel.Meets(from + (way * part), Behind)))
-                return part > LeastInSight ? new MotionArrow([from, from + (way * part)]) : this;
+                return part > LeastInSight ? new MotionArrow([from - (way * (BeforeStart / (BeforeEnd - BeforeStart))), from + (way * part)]) : this;
         }
 
         return this;
